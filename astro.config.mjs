@@ -1,0 +1,64 @@
+import { unified } from '@astrojs/markdown-remark';
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig, fontProviders } from 'astro/config';
+
+/** KaTeX lists each font three times; every browser that runs this site reads woff2. */
+const woff2Only = {
+  name: 'woff2-only',
+  enforce: 'pre',
+  transform(code, id) {
+    if (!/katex[^/]*\.css/.test(id)) return undefined;
+    return code.replace(/,\s*url\([^)]*\.(?:woff|ttf)\)\s*format\([^)]*\)/g, '');
+  },
+};
+
+const latin =
+  'node_modules/@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin';
+
+export default defineConfig({
+  output: 'static',
+  srcDir: 'src',
+  publicDir: 'src/public',
+  base: process.env.SITE_BASE ?? '/',
+  trailingSlash: 'always',
+  integrations: [mdx({ processor: unified() }), preact()],
+  markdown: { syntaxHighlight: false },
+  prefetch: false,
+  devToolbar: { enabled: false },
+  fonts: [
+    {
+      provider: fontProviders.local(),
+      name: 'Atkinson Hyperlegible Next',
+      cssVariable: '--font-text',
+      fallbacks: ['system-ui', 'sans-serif'],
+      options: {
+        variants: [
+          { weight: '200 800', style: 'normal', src: [`./${latin}-wght-normal.woff2`] },
+          { weight: '200 800', style: 'italic', src: [`./${latin}-wght-italic.woff2`] },
+        ],
+      },
+    },
+  ],
+  security: {
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "base-uri 'self'",
+        "connect-src 'self'",
+        "font-src 'self'",
+        "form-action 'self'",
+        "img-src 'self' data: blob:",
+        "manifest-src 'self'",
+        "worker-src 'self'",
+      ],
+      // Typeset maths places its parts with style attributes; style elements and sheets stay hashed.
+      styleDirective: { resources: ["'self'", { resource: "'unsafe-inline'", kind: 'attribute' }] },
+    },
+  },
+  vite: {
+    // A font inlined as a data: address would be blocked by the policy above.
+    build: { assetsInlineLimit: 0 },
+    plugins: [woff2Only],
+  },
+});
