@@ -116,11 +116,11 @@ export function sampleSpread<Out extends string>(
   { seed, count }: { readonly seed: string; readonly count: number },
 ): Record<Out, Spread> {
   const names = uncertain(given, widths);
-  const random = createRandom(seed);
+  const source = createRandom(seed);
   const draws: number[][] = [];
   const results: Readonly<Record<Out, number>>[] = [];
   for (let i = 0; i < count; i += 1) {
-    const draw = names.map(() => random.normal());
+    const draw = names.map(() => source.normal());
     const values = { ...given };
     names.forEach((name, k) => {
       values[name] = drawn(given[name]!, widths[name]!, draw[k]!);
