@@ -1,0 +1,130 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  plainNumber,
+  printNumber,
+  printQuantity,
+  printWithSpread,
+  unitLabel,
+} from '../../calculators/core/print.ts';
+import { toSI, unitSymbols } from '../../calculators/core/units.ts';
+
+describe('printing a number', () => {
+  it.each<[number, Parameters<typeof printNumber>[1], string]>([
+    [0.4234, {}, '0.423'],
+    [9.996, {}, '10.0'],
+    [7523, {}, '7520'],
+    [7523, { figures: 2 }, '7500'],
+    [12345, { figures: 4 }, '12\u202f350'],
+    [0, {}, '0'],
+    [-5.678, {}, '−5.68'],
+    [1234567, {}, '1.23 × 10⁶'],
+    [0.00001234, { figures: 2 }, '1.2 × 10⁻⁵'],
+    [0.4234, { spread: 0.13 }, '0.42'],
+    [0.4234, { spread: 0.03 }, '0.42'],
+    [0.4234, { spread: 0.5 }, '0.4'],
+    [1234, { spread: 40 }, '1230'],
+    [1234, { spread: 150 }, '1230'],
+    [3, { spread: 40 }, '0'],
+    [-0.001, { spread: 0.1 }, '0.00'],
+    [Number.NaN, {}, 'no number'],
+    [Number.POSITIVE_INFINITY, { spread: 1 }, 'no number'],
+  ])('prints %d with %o as %s', (value, fineness, text) => {
+    expect(printNumber(value, fineness)).toBe(text);
+  });
+
+  it('is never further off than half of the last digit it shows', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -1e9, max: 1e9, noNaN: true }),
+        fc.double({ min: 1e-6, max: 1e6, noNaN: true }),
+        (value, spread) => {
+          const shown = printNumber(value, { spread })
+            .replace('−', '-')
+            .replaceAll('\u202f', '')
+            .replace(
+              / × 10(.*)/,
+              (_, power: string) =>
+                `e${[...power]
+                  .map((c) => '⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(c))
+                  .join('')
+                  .replace('-1', '-')}`,
+            );
+          expect(Math.abs(Number(shown) - value)).toBeLessThanOrEqual(
+            0.51 * spread + 1e-12 * Math.abs(value),
+          );
+        },
+      ),
+    );
+  });
+});
+
+describe('printing a quantity', () => {
+  it.each([
+    [0.42, 's', '0.420 s'],
+    [0.12, '%', '12.0 %'],
+    [0.5, '1', '0.500'],
+    [Math.PI / 2, 'deg', '90.0°'],
+    [toSI(10, 'AFS'), 'AFS', '10.0 AFS'],
+    [373.15, '°C', '100 °C'],
+    [100, 'Δ°C', '100 °C'],
+    [268.15, '°C', '−5.00 °C'],
+    [1200, 'J·s^-½/(m²·K)', '1200 J·s⁻½/(m²·K)'],
+  ] as const)('prints %d in %s as %s', (si, symbol, text) => {
+    expect(printQuantity(si, symbol)).toBe(text);
+  });
+
+  it('gives every unit a label, and a plain number none', () => {
+    expect(unitLabel('1')).toBe('');
+    expect(unitLabel('deg')).toBe('°');
+    expect(unitLabel('inH2O')).toBe('inH₂O');
+    for (const symbol of unitSymbols) if (symbol !== '1') expect(unitLabel(symbol)).not.toBe('');
+  });
+
+  it('prints the spread of a temperature as a width', () => {
+    expect(printQuantity(toSI(1043.2, '°C'), '°C', { spread: 30 })).toBe('1040 °C');
+  });
+});
+
+describe('printing with a spread', () => {
+  it.each([
+    [0.15, 'mm', 0.002, '150 mm (148 to 152)'],
+    // By hand: 0.43 ÷ 1.45 = 0.297, 0.43 × 1.45 = 0.624, and the near side is 0.13 wide.
+    [0.43, 's', 0.45 * 0.43, '0.43 s (0.30 to 0.62)'],
+    [1273.15, '°C', 20, '1000 °C (980 to 1020)'],
+    [0.02, 's', 0.05, '0.020 s (0.006 to 0.070)'],
+    [-2, 'm', 1.9, '−2.0 m (−3.9 to −0.1)'],
+    [0.42, 's', 0, '0.420 s'],
+  ] as const)('prints %d %s ± %d as %s', (si, symbol, spread, text) => {
+    expect(printWithSpread(si, symbol, spread)).toBe(text);
+  });
+
+  it('takes the two ends where they are known', () => {
+    expect(printWithSpread(0.42, 's', [0.3, 0.61])).toBe('0.42 s (0.30 to 0.61)');
+  });
+
+  it('never lets a positive quantity fall below zero', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1e-6, max: 1e6, noNaN: true }),
+        fc.double({ min: 0.001, max: 20, noNaN: true }),
+        (value, ratio) => {
+          expect(printWithSpread(value, 'kg', value * ratio)).not.toContain('−0');
+          expect(printWithSpread(value, 'kg', value * ratio)).not.toMatch(/\(−/);
+        },
+      ),
+    );
+  });
+});
+
+describe('a number to copy', () => {
+  it('is plain', () => {
+    expect(plainNumber(-0.42)).toBe('-0.42');
+    expect(plainNumber(0.1 + 0.2)).toBe('0.3');
+    expect(plainNumber(1234567)).toBe('1234567');
+    expect(plainNumber(0.4234, { spread: 0.13 })).toBe('0.42');
+    expect(plainNumber(3, { spread: 400 })).toBe('0');
+    expect(plainNumber(0)).toBe('0');
+    expect(plainNumber(Number.NaN)).toBe('');
+  });
+});
