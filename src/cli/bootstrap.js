@@ -36,7 +36,7 @@ function npm(args, env = {}) {
   const done = spawnSync(command, [...first, ...args], {
     cwd: root,
     stdio: 'inherit',
-    env: { ...process.env, ...env },
+    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...env },
   });
   if (done.error) throw done.error;
   return done.status ?? 1;

@@ -1,0 +1,2 @@
+/** The words a lesson may use. */
+export {};
