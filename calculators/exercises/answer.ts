@@ -1,0 +1,171 @@
+import type { Formula, SymbolSpec } from '../core/formula.ts';
+import type { Input, Model, Output, Scalar, Values } from '../core/model.ts';
+import { readQuantity, type Reading } from '../core/quantity.ts';
+import { solve } from '../core/solve.ts';
+import { findUnit, toSI, unitsLike, type UnitSymbol } from '../core/units.ts';
+import type { Givens, NumberExercise, Part, StepsExercise, Variant } from './definition.ts';
+
+/** Where an exercise finds what computes its answer. */
+export interface Library {
+  readonly formula: (id: string) => Formula | undefined;
+  readonly model: (id: string) => Model | undefined;
+}
+
+/** One number asked for, with everything needed to compute it. */
+export interface Question {
+  readonly calculation: { readonly formula: Formula } | { readonly model: Model };
+  readonly find: string;
+  /** What is sought: its name, sign and units. */
+  readonly sought: Pick<SymbolSpec, 'name' | 'sign' | 'unit' | 'show'>;
+  readonly answerUnit: UnitSymbol;
+  /** Givens as the learner sees them. */
+  readonly given: Givens;
+  /** Givens in SI; words stay words. */
+  readonly values: Readonly<Record<string, Scalar>>;
+  /** How each quantity is written. */
+  readonly written: Readonly<Record<string, Written>>;
+  /** Significant figures the givens allow, never fewer than two. */
+  readonly figures: number;
+  readonly tolerance: string;
+}
+
+export type Written = Extract<Reading, { ok: true }>;
+
+export type Answer =
+  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly reason: string };
+
+/** The answer in SI, or a sentence why there is none. */
+export function answerOf(question: Question, values = question.values): Answer {
+  const { calculation, find } = question;
+  if ('formula' in calculation) return solve(calculation.formula, numbersOf(values), find);
+  const { model } = calculation;
+  const result = model.run({ ...startOf(model), ...values });
+  const value = result.values[find];
+  if (value === undefined) return { ok: false, reason: result.notes[0] ?? `${model.title} gives no ${find}` };
+  return { ok: true, value };
+}
+
+export function numbersOf(values: Readonly<Record<string, Scalar>>): Record<string, number> {
+  return Object.fromEntries(
+    Object.entries(values).flatMap(([name, value]) => (typeof value === 'number' ? [[name, value]] : [])),
+  );
+}
+
+/** The unit a number has inside the equation: its own where the formula is empirical, else the coherent one. */
+export function equationUnit(formula: Formula, symbol: string): UnitSymbol {
+  const own = formula.symbols[symbol]?.unit ?? '1';
+  if (formula.empirical) return own;
+  return unitsLike(own).find(({ factor, offset }) => factor === 1 && offset === 0)?.symbol ?? own;
+}
+
+/** A model's own start for every input, in SI. */
+export function startOf(model: Model): Values {
+  return Object.fromEntries(
+    Object.entries(model.inputs).map(([name, input]) => [
+      name,
+      input.kind !== 'quantity'
+        ? input.usual
+        : input.usual === undefined
+          ? undefined
+          : toSI(input.usual, input.unit),
+    ]),
+  );
+}
+
+/** Reads one given; throws a sentence when the text does not fit the symbol or input. */
+export function readGiven(text: string, spec: SymbolSpec | Input, what: string): Written | string | boolean {
+  if ('kind' in spec && spec.kind !== 'quantity') {
+    if (spec.kind === 'flag') return text === 'true';
+    if (spec.kind === 'choice' && !Object.hasOwn(spec.options, text)) {
+      throw new Error(`${what} is "${text}", which is not one of ${Object.keys(spec.options).join(', ')}`);
+    }
+    if (spec.kind === 'list') throw new Error(`${what} is a list, which an exercise cannot give`);
+    return text;
+  }
+  const reading = readQuantity(text, spec);
+  if (!reading.ok) throw new Error(`${what} "${text}": ${reading.message}`);
+  return reading;
+}
+
+/** The question a number exercise asks with these numbers. Throws a sentence when the file does not fit its formula. */
+export function questionOf(exercise: NumberExercise, variant: Variant, library: Library): Question {
+  return question(exercise, exercise, variant.given, {}, library);
+}
+
+/** What a part has from an earlier one. */
+export interface Carried {
+  readonly value: number;
+  readonly text: string;
+  readonly figures: number;
+}
+
+/** The question a part asks, given the answers of the parts it builds on. */
+export function partQuestion(
+  exercise: StepsExercise,
+  part: Part,
+  variant: Variant,
+  carried: Readonly<Record<string, Carried>>,
+  library: Library,
+): Question {
+  const given: Record<string, string> = {};
+  const before: Record<string, Carried> = {};
+  for (const [name, text] of Object.entries(part.given)) {
+    const reference = text.slice(1);
+    if (text.startsWith('=')) {
+      const shared = variant.given[reference];
+      if (shared === undefined) throw new Error(`part "${part.id}" takes ${text}, which is not a given`);
+      given[name] = shared;
+    } else if (text.startsWith('$')) {
+      const earlier = carried[reference];
+      if (!earlier) throw new Error(`part "${part.id}" takes ${text}, which is not an earlier part`);
+      given[name] = earlier.text;
+      before[name] = earlier;
+    } else given[name] = text;
+  }
+  return question(part, exercise, given, before, library);
+}
+
+function question(
+  asked: NumberExercise | Part,
+  { tolerance }: { readonly tolerance: string },
+  given: Givens,
+  carried: Readonly<Record<string, Carried>>,
+  library: Library,
+): Question {
+  const formula = asked.formula === undefined ? undefined : library.formula(asked.formula);
+  const model = asked.model === undefined ? undefined : library.model(asked.model);
+  const calculation = formula ? { formula } : model ? { model } : undefined;
+  if (!calculation)
+    throw new Error(`there is no ${asked.formula ? 'formula' : 'model'} "${asked.formula ?? asked.model}"`);
+  const specs: Readonly<Record<string, SymbolSpec | Input>> = formula?.symbols ?? model!.inputs;
+  const outputs: Readonly<Record<string, SymbolSpec | Output>> = formula?.symbols ?? model!.outputs;
+  const sought = outputs[asked.find];
+  if (!sought)
+    throw new Error(`there is no "${asked.find}" to find; there are ${Object.keys(outputs).join(', ')}`);
+  const answerUnit = asked.answerUnit ?? sought.show ?? sought.unit;
+  if (!findUnit(answerUnit)) throw new Error(`there is no unit "${answerUnit}"`);
+
+  const values: Record<string, Scalar> = {};
+  const written: Record<string, Written> = {};
+  const figures: number[] = [];
+  for (const [name, text] of Object.entries(given)) {
+    const spec = specs[name];
+    if (!spec) throw new Error(`"${name}" is given, but there are only ${Object.keys(specs).join(', ')}`);
+    const earlier = carried[name];
+    const read = earlier ?? readGiven(text, spec, name);
+    values[name] = typeof read === 'object' ? read.value : read;
+    if (typeof read === 'object') figures.push(read.figures);
+    if (typeof read === 'object' && 'written' in read) written[name] = read;
+  }
+  return {
+    calculation,
+    find: asked.find,
+    sought,
+    answerUnit: answerUnit as UnitSymbol,
+    given,
+    values,
+    written,
+    figures: Math.max(2, Math.min(...figures, 4)),
+    tolerance,
+  };
+}

@@ -1,0 +1,199 @@
+import { readdirSync, readFileSync, existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { load } from 'js-yaml';
+import { describe, expect, it } from 'vitest';
+import type { Library } from '../calculators/exercises/answer.ts';
+import { checkVariant } from '../calculators/exercises/check.ts';
+import type { Exercise } from '../calculators/exercises/definition.ts';
+import { markDesign } from '../calculators/exercises/design.ts';
+import { readExercise } from '../calculators/exercises/reading.ts';
+import { drawVariant, valuesOf } from '../calculators/exercises/variants.ts';
+import type { Formula } from '../calculators/core/formula.ts';
+import type { Model } from '../calculators/core/model.ts';
+import { formulas } from '../calculators/formulas/index.ts';
+import { models } from '../calculators/models/index.ts';
+import { sources } from '../calculators/sources.ts';
+
+const seeds = 200;
+const content = new URL('../content/', import.meta.url);
+
+const library: Library = {
+  formula: (id) => (formulas as Record<string, Formula>)[id],
+  model: (id) => (models as Record<string, Model>)[id],
+};
+
+interface File {
+  readonly slug: string;
+  readonly text: string;
+}
+
+function filesOf(folder: string, ending: RegExp): File[] {
+  const path = fileURLToPath(new URL(`${folder}/`, content));
+  if (!existsSync(path)) return [];
+  return readdirSync(path, { recursive: true, encoding: 'utf8' })
+    .filter((name) => ending.test(name))
+    .map((name) => ({ slug: name.replace(ending, ''), text: readFileSync(path + name, 'utf8') }));
+}
+
+interface Lesson {
+  readonly slug: string;
+  readonly body: string;
+  readonly front: {
+    readonly title?: string;
+    readonly outcomes?: readonly { readonly id: string; readonly text: string }[];
+    readonly needs?: readonly string[];
+    readonly formulas?: readonly string[];
+    readonly exercises?: readonly string[];
+    readonly sources?: readonly string[];
+  };
+}
+
+const exerciseFiles = filesOf('exercises', /\.ya?ml$/);
+const lessons: Lesson[] = filesOf('lessons', /\.mdx$/).map(({ slug, text }) => {
+  const [, front = '', body = ''] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text) ?? [];
+  return { slug, front: (load(front) ?? {}) as Lesson['front'], body };
+});
+const glossary = filesOf('glossary', /\.(?:mdx?|ya?ml)$/).map(({ slug }) => slug);
+const figures = readdirSync(new URL('../src/figures/', import.meta.url)).map((name) =>
+  name.replace(/\.tsx?$/, ''),
+);
+
+const readFile = ({ slug, text }: File): Exercise => readExercise(slug, load(text));
+
+describe.each(exerciseFiles.map((file) => [file.slug, file] as const))('exercise %s', (_, file) => {
+  it('reads', () => {
+    expect(() => readFile(file)).not.toThrow();
+  });
+
+  it('names as {given} only what it gives', () => {
+    const exercise = readFile(file);
+    const known = 'given' in exercise ? { ...exercise.given, ...exercise.vary } : {};
+    const texts = [
+      exercise.question,
+      ...exercise.hints,
+      ...('parts' in exercise ? exercise.parts.map((p) => p.question) : []),
+    ];
+    const named = texts.flatMap((text) => [...text.matchAll(/\{([\w.]+)\}/g)].map(([, name]) => name));
+    expect(named.filter((name) => name === undefined || !Object.hasOwn(known, name))).toEqual([]);
+  });
+
+  it(`is sound for ${seeds} seeds: solvable, in range, no mistake right, no answer given away`, () => {
+    const exercise = readFile(file);
+    const problems = new Set<string>();
+    for (let seed = 0; seed < seeds; seed += 1) {
+      const variant = drawVariant(exercise, String(seed));
+      const about = Object.entries(variant.given).map(([name, text]) => `${name} = ${text}`);
+      for (const problem of checkVariant(exercise, variant, library))
+        problems.add(`${problem} (${about.join(', ')})`);
+    }
+    expect([...problems].slice(0, 5)).toEqual([]);
+  });
+
+  it('varies something when it is computed', () => {
+    const exercise = readFile(file);
+    if (!('vary' in exercise)) return;
+    const ways = Object.values(exercise.vary).map((variation) => valuesOf(variation).length);
+    expect(ways.reduce((product, count) => product * count, 1)).toBeGreaterThanOrEqual(4);
+  });
+
+  it('has parts that add up to its marks', () => {
+    const exercise = readFile(file);
+    if (exercise.kind !== 'steps') return;
+    expect(exercise.parts.reduce((sum, part) => sum + part.marks, 0)).toBe(exercise.marks);
+  });
+
+  it('cites a source of the bibliography', () => {
+    const { source } = readFile(file);
+    if (source) expect(Object.keys(sources)).toContain(source.key);
+  });
+
+  it('does not start solved, and can be solved, when it is a design', () => {
+    const exercise = readFile(file);
+    if (exercise.kind !== 'design') return;
+    const model = library.model(exercise.model);
+    if (!model) throw new Error(`there is no model "${exercise.model}"`);
+    expect(markDesign(exercise, {}, model).verdict).toBe('wrong');
+    expect(markDesign(exercise, exercise.passing, model)).toMatchObject({ verdict: 'right' });
+  });
+
+  it('serves an outcome of the lesson that sets it', () => {
+    const { id, outcome } = readFile(file);
+    const setting = lessons.filter(({ front }) => front.exercises?.includes(id));
+    expect(
+      setting.map(({ slug }) => slug),
+      'lessons that set it',
+    ).not.toEqual([]);
+    expect(setting.flatMap(({ front }) => front.outcomes?.map((o) => o.id) ?? [])).toContain(outcome);
+  });
+});
+
+describe.each(lessons.map((lesson) => [lesson.slug, lesson] as const))('lesson %s', (_, { front, body }) => {
+  const absent = (names: readonly string[] | undefined, known: readonly string[]): string[] =>
+    (names ?? []).filter((name) => !known.includes(name));
+  const attribute = (tag: string, name: string): string[] =>
+    [...body.matchAll(new RegExp(`<${tag}\\s[^>]*?\\b${name}="([^"]+)"`, 'g'))].flatMap(
+      ([, value]) => value ?? [],
+    );
+  const slugs = exerciseFiles.map(({ slug }) => slug);
+
+  it('refers only to what there is', () => {
+    expect(
+      absent(
+        front.needs,
+        lessons.map(({ slug }) => slug),
+      ),
+      'lessons',
+    ).toEqual([]);
+    expect(absent(front.formulas, Object.keys(formulas)), 'formulas').toEqual([]);
+    expect(absent(front.exercises, slugs), 'exercises').toEqual([]);
+    expect(absent(front.sources, Object.keys(sources)), 'sources').toEqual([]);
+    expect(absent(attribute('Exercise', 'id'), slugs), 'exercises in the text').toEqual([]);
+    expect(absent(attribute('Formula', 'id'), Object.keys(formulas)), 'formulas in the text').toEqual([]);
+    expect(absent(attribute('Calculator', 'formula'), Object.keys(formulas)), 'calculators').toEqual([]);
+    expect(absent(attribute('Cite', 'key'), Object.keys(sources)), 'sources in the text').toEqual([]);
+    expect(absent(attribute('Term', 'id'), glossary), 'glossary').toEqual([]);
+    expect(absent(attribute('Figure', 'name'), figures), 'figures').toEqual([]);
+  });
+
+  it('sets in its text the exercises it lists, and no other', () => {
+    expect(attribute('Exercise', 'id').sort()).toEqual([...(front.exercises ?? [])].sort());
+  });
+
+  it('has an exercise for every outcome', () => {
+    const served = exerciseFiles
+      .filter(({ slug }) => front.exercises?.includes(slug))
+      .map((file) => readFile(file).outcome);
+    expect((front.outcomes ?? []).map(({ id }) => id).filter((id) => !served.includes(id))).toEqual([]);
+  });
+});
+
+describe('the course', () => {
+  it('lists every lesson once, and only lessons there are', () => {
+    const path = new URL('course.yaml', content);
+    if (!existsSync(path)) {
+      expect(lessons).toEqual([]);
+      return;
+    }
+    const course = load(readFileSync(path, 'utf8')) as { units: { lessons: string[] }[] };
+    const listed = course.units.flatMap((unit) => unit.lessons);
+    expect([...listed].sort()).toEqual(lessons.map(({ slug }) => slug).sort());
+  });
+
+  it('needs of a lesson come before it', () => {
+    const path = new URL('course.yaml', content);
+    if (!existsSync(path)) return;
+    const course = load(readFileSync(path, 'utf8')) as { units: { lessons: string[] }[] };
+    const order = course.units.flatMap((unit) => unit.lessons);
+    const late = lessons.flatMap(({ slug, front }) =>
+      (front.needs ?? [])
+        .filter((need) => order.indexOf(need) >= order.indexOf(slug))
+        .map((need) => `${slug} needs ${need}`),
+    );
+    expect(late).toEqual([]);
+  });
+
+  it('has no outcome id twice', () => {
+    const ids = lessons.flatMap(({ front }) => front.outcomes?.map(({ id }) => id) ?? []);
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+  });
+});
