@@ -68,13 +68,14 @@ describe.each(exerciseFiles.map((file) => [file.slug, file] as const))('exercise
   it('names as {given} only what it gives', () => {
     const exercise = readFile(file);
     const known = 'given' in exercise ? { ...exercise.given, ...exercise.vary } : {};
-    const texts = [
-      exercise.question,
-      ...exercise.hints,
-      ...('parts' in exercise ? exercise.parts.map((p) => p.question) : []),
-    ];
-    const named = texts.flatMap((text) => [...text.matchAll(/\{([\w.]+)\}/g)].map(([, name]) => name));
-    expect(named.filter((name) => name === undefined || !Object.hasOwn(known, name))).toEqual([]);
+    const unknown = (texts: readonly string[], names: object): string[] =>
+      texts
+        .flatMap((text) => [...text.matchAll(/\{([\w.]+)\}/g)].flatMap(([, name]) => name ?? []))
+        .filter((name) => !Object.hasOwn(names, name));
+    expect(unknown([exercise.question, ...exercise.hints], known)).toEqual([]);
+    for (const part of 'parts' in exercise ? exercise.parts : []) {
+      expect(unknown([part.question, ...part.hints], { ...known, ...part.given }), part.id).toEqual([]);
+    }
   });
 
   it(`is sound for ${seeds} seeds: solvable, in range, no mistake right, no answer given away`, () => {

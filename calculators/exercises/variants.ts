@@ -1,5 +1,5 @@
 import { createRandom, type Random } from '../core/random.ts';
-import type { Exercise, Givens, Variant, Variation } from './definition.ts';
+import type { Exercise, Variant, Variation } from './definition.ts';
 
 /** Every value a variation can take, as text. A grid is counted in whole steps, so no rounding creeps in. */
 export function valuesOf(variation: Variation): string[] {
@@ -56,12 +56,4 @@ function orderOf(exercise: Exercise, random: Random): number[] {
   // Items already in the right order would leave nothing to do.
   if (exercise.kind === 'order' && order.every((item, i) => item === i)) order.push(order.shift()!);
   return order;
-}
-
-/** The text with each `{h}` replaced by that given. */
-export function withNumbers(text: string, given: Givens): string {
-  return text.replace(
-    /\{(\w+(?:\.\w+)*)\}/g,
-    (whole, name: string) => given[name]?.replace(/^-/, '−') ?? whole,
-  );
 }

@@ -15,7 +15,7 @@ import {
   type Library,
   type Question,
 } from './answer.ts';
-import type { NumberExercise, StepsExercise, Variant } from './definition.ts';
+import type { Exercise, NumberExercise, StepsExercise, Variant } from './definition.ts';
 import { carriedFrom, printAnswer } from './marking.ts';
 
 /** One line of a worked answer. `equation` is in signs, `numbers` has the numbers in, `answer` is the last. */
@@ -105,4 +105,11 @@ function exactFigures(value: number): number {
   for (let figures = 1; figures < 7; figures += 1)
     if (Number(short.toPrecision(figures)) === short) return figures;
   return 4;
+}
+
+/** The working of a computed exercise: one list of lines, or one for each part. */
+export function workedOf(exercise: Exercise, variant: Variant, library: Library): WorkedLine[][] {
+  if (exercise.kind === 'number') return [workedNumber(exercise, variant, library)];
+  if (exercise.kind === 'steps') return workedSteps(exercise, variant, library).map(({ lines }) => lines);
+  return [];
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readExercise } from '../../calculators/exercises/reading.ts';
-import { drawVariant, valuesOf, withNumbers } from '../../calculators/exercises/variants.ts';
+import { withNumbers } from '../../calculators/exercises/question-text.ts';
+import { drawVariant, valuesOf } from '../../calculators/exercises/variants.ts';
 import { choiceFile, fallFile, orderFile } from './bench-formulas.ts';
 
 const fall = readExercise('fall', fallFile);

@@ -1,0 +1,18 @@
+import type { Givens } from './definition.ts';
+
+/** The text with each `{h}` replaced by that given. */
+export function withNumbers(text: string, given: Givens): string {
+  return text.replace(
+    /\{(\w+(?:\.\w+)*)\}/g,
+    (whole, name: string) => given[name]?.replace(/^-/, '−') ?? whole,
+  );
+}
+
+/** What a part's question prints: shared givens, its own, and `your answer` for what an earlier part gave. */
+export function partNumbers(shared: Givens, own: Givens): Givens {
+  const shown = Object.entries(own).map(([name, text]) => [
+    name,
+    text.startsWith('=') ? (shared[text.slice(1)] ?? text) : text.startsWith('$') ? 'your answer' : text,
+  ]);
+  return { ...shared, ...Object.fromEntries(shown) };
+}

@@ -1,0 +1,412 @@
+import type { ComponentChildren, JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Formula } from '../../calculators/core/formula.ts';
+import type { Library } from '../../calculators/exercises/answer.ts';
+import type { Exercise, Option, Variant } from '../../calculators/exercises/definition.ts';
+import type { Marked } from '../../calculators/exercises/marking.ts';
+import { partNumbers, withNumbers } from '../../calculators/exercises/question-text.ts';
+import type { WorkedLine } from '../../calculators/exercises/worked.ts';
+import { firstSeed, fresh, keep, readKept, type Kept } from './exercise-store.ts';
+
+export interface ExerciseProps {
+  readonly exercise: Exercise;
+  /** The formulas it computes with, as plain data. */
+  readonly formulas: Readonly<Record<string, Formula>>;
+  /** Name and sign of what each part asks for. */
+  readonly sought: readonly { readonly name: string; readonly sign: string }[];
+  /** The first variant and its working, so that the page reads without a script. */
+  readonly first: Variant;
+  readonly worked: readonly (readonly WorkedLine[])[];
+}
+
+const load = (): Promise<typeof import('./exercise-work.ts')> => import('./exercise-work.ts');
+
+export function ExerciseIsland({ exercise, formulas, sought, first, worked }: ExerciseProps): JSX.Element {
+  const { id } = exercise;
+  const [kept, setKept] = useState<Kept>(fresh);
+  const [variant, setVariant] = useState(first);
+  const [working, setWorking] = useState(worked);
+  const [says, setSays] = useState('');
+  const dirty = useRef(false);
+  const library: Library = { formula: (name) => formulas[name], model: () => undefined };
+
+  useEffect(() => {
+    const before = readKept(id);
+    if (!before) return;
+    setKept(before);
+    if (before.seed !== firstSeed) void show(before.seed);
+  }, []);
+  useEffect(() => {
+    if (dirty.current) keep(id, kept);
+  }, [kept]);
+
+  function change(next: Partial<Kept>): void {
+    dirty.current = true;
+    setKept((now) => ({ ...now, ...next }));
+  }
+
+  async function show(seed: string): Promise<void> {
+    const { drawVariant, workedOf } = await load();
+    const drawn = drawVariant(exercise, seed);
+    setVariant(drawn);
+    setWorking(workedOf(exercise, drawn, library));
+  }
+
+  async function renew(): Promise<void> {
+    const seed = String(Number(kept.seed) + 1);
+    await show(seed);
+    change({ ...fresh, seed });
+    setSays('New numbers.');
+  }
+
+  async function check(): Promise<void> {
+    const work = await load();
+    const answer = kept.answers['answer'] ?? '';
+    let marked: Record<string, Marked> = {};
+    switch (exercise.kind) {
+      case 'number':
+        marked = { answer: work.markNumber(exercise, variant, answer, library) };
+        break;
+      case 'steps':
+        marked = work.markSteps(exercise, variant, kept.answers, library);
+        break;
+      case 'choice':
+      case 'diagnose':
+        if (kept.chosen.length === 0) return setSays('Choose first.');
+        marked = { answer: work.markChoice(exercise, kept.chosen) };
+        break;
+      case 'order':
+        marked = { answer: work.markOrder(exercise, placed) };
+        break;
+      default:
+        break;
+    }
+    const all = Object.values(marked);
+    const read = all.some(({ verdict }) => verdict !== 'unread') || exercise.kind === 'text';
+    change({ marked, tried: kept.tried || read });
+    setSays(read && all.length > 0 ? summary(all) : '');
+  }
+
+  const placed = kept.chosen.length === variant.order.length ? kept.chosen : variant.order;
+  const computed = exercise.kind === 'number' || exercise.kind === 'steps';
+  const answered = (part: string, text: string): void => {
+    const { [part]: _, ...marked } = kept.marked;
+    change({ answers: { ...kept.answers, [part]: text }, marked });
+    setSays('');
+  };
+  const field = (part: string, at: number): JSX.Element => (
+    <AnswerField
+      id={`${id}-${part}`}
+      sought={sought[at]!}
+      text={kept.answers[part] ?? ''}
+      marked={kept.marked[part]}
+      change={(text) => answered(part, text)}
+    />
+  );
+
+  return (
+    <form
+      class="exercise"
+      data-tried={kept.tried ? 'yes' : 'no'}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void check();
+      }}
+    >
+      <Paragraphs text={withNumbers(exercise.question, variant.given)} />
+      {exercise.kind === 'number' && field('answer', 0)}
+      {exercise.kind === 'steps' && (
+        <ol class="exercise-parts">
+          {exercise.parts.map((part, at) => (
+            <li key={part.id}>
+              <p>
+                {withNumbers(part.question, partNumbers(variant.given, part.given))} <Marks of={part.marks} />
+              </p>
+              {field(part.id, at)}
+              {kept.hints > 0 && (
+                <Hints
+                  hints={part.hints}
+                  shown={part.hints.length}
+                  given={partNumbers(variant.given, part.given)}
+                />
+              )}
+            </li>
+          ))}
+        </ol>
+      )}
+      {exercise.kind === 'diagnose' && (
+        <ul>
+          {exercise.evidence.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      )}
+      {'options' in exercise && (
+        <Options
+          id={id}
+          options={exercise.options}
+          order={variant.order}
+          chosen={kept.chosen}
+          change={(chosen) => {
+            change({ chosen, marked: {} });
+            setSays('');
+          }}
+        />
+      )}
+      {exercise.kind === 'order' && (
+        <Ordering
+          items={exercise.items}
+          placed={placed}
+          change={(chosen, moved) => {
+            change({ chosen, marked: {} });
+            setSays(moved);
+          }}
+        />
+      )}
+      {exercise.kind === 'text' && (
+        <textarea
+          class="needs-script"
+          aria-label="Your answer"
+          rows={5}
+          value={kept.answers['answer'] ?? ''}
+          onInput={({ currentTarget }) => answered('answer', currentTarget.value)}
+        />
+      )}
+      {!computed && kept.marked['answer'] && <Verdict marked={kept.marked['answer']} />}
+      <Hints hints={exercise.hints} shown={kept.hints} given={variant.given} />
+      <p class="exercise-keys needs-script">
+        <button type="submit" class="first">
+          {exercise.kind === 'text' ? 'Compare' : 'Check'}
+        </button>
+        {kept.hints < hintCount(exercise) && (
+          <button type="button" onClick={() => change({ hints: kept.hints + 1 })}>
+            {exercise.kind === 'steps' && kept.hints === 0
+              ? 'Hints'
+              : `Hint ${kept.hints + 1} of ${hintCount(exercise)}`}
+          </button>
+        )}
+        {(computed || exercise.kind === 'order') && (
+          <button type="button" onClick={() => void renew()}>
+            {computed ? 'New numbers' : 'Start again'}
+          </button>
+        )}
+      </p>
+      <p role="status" class="exercise-says">
+        {says}
+      </p>
+      <details class="exercise-worked">
+        <summary>Worked answer</summary>
+        <Worked exercise={exercise} lines={working} />
+      </details>
+    </form>
+  );
+}
+
+const hintCount = (exercise: Exercise): number =>
+  exercise.hints.length ||
+  (exercise.kind === 'steps' && exercise.parts.some(({ hints }) => hints.length > 0) ? 1 : 0);
+
+function summary(all: readonly Marked[]): string {
+  const got = all.reduce((sum, { marks }) => sum + marks, 0);
+  const of = all.reduce((sum, marked) => sum + marked.of, 0);
+  return `${got} of ${of} ${of === 1 ? 'mark' : 'marks'}.`;
+}
+
+const Marks = ({ of }: { of: number }): JSX.Element => (
+  <span class="exercise-marks">{`${of} ${of === 1 ? 'mark' : 'marks'}`}</span>
+);
+
+function Paragraphs({ text }: { text: string }): JSX.Element {
+  return (
+    <>
+      {text.split(/\n\s*\n/).map((part) => (
+        <p key={part}>{part}</p>
+      ))}
+    </>
+  );
+}
+
+interface AnswerFieldProps {
+  readonly id: string;
+  readonly sought: { readonly name: string; readonly sign: string };
+  readonly text: string;
+  readonly marked: Marked | undefined;
+  readonly change: (text: string) => void;
+}
+
+function AnswerField({ id, sought, text, marked, change }: AnswerFieldProps): JSX.Element {
+  const name = sought.name.charAt(0).toUpperCase() + sought.name.slice(1);
+  return (
+    <div class="exercise-answer">
+      <label for={id}>
+        {name}, <i>{sought.sign}</i>, with its unit
+      </label>
+      <span>
+        {sought.sign} ={' '}
+        <input
+          id={id}
+          type="text"
+          inputMode="text"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          value={text}
+          aria-invalid={marked?.verdict === 'unread'}
+          aria-describedby={`${id}-says`}
+          onInput={({ currentTarget }) => change(currentTarget.value)}
+        />
+      </span>
+      <div id={`${id}-says`}>{marked && <Verdict marked={marked} />}</div>
+    </div>
+  );
+}
+
+/** A shape and a word first, a tint second. */
+function Verdict({ marked }: { marked: Marked }): JSX.Element {
+  const { verdict, marks, of } = marked;
+  const word = verdict === 'right' ? (marks === of ? '✓ Right.' : '✓ The number is right.') : '✗ Not yet.';
+  return (
+    <p class="exercise-verdict" data-verdict={verdict}>
+      {verdict !== 'unread' && <strong>{word} </strong>}
+      {marked.says.join(' ')}
+    </p>
+  );
+}
+
+interface HintsProps {
+  readonly hints: readonly string[];
+  readonly shown: number;
+  readonly given: Readonly<Record<string, string>>;
+}
+
+function Hints({ hints, shown, given }: HintsProps): JSX.Element {
+  return (
+    <ul class="exercise-hints" aria-live="polite">
+      {hints.slice(0, shown).map((hint) => (
+        <li key={hint}>{withNumbers(hint, given)}</li>
+      ))}
+    </ul>
+  );
+}
+
+interface OptionsProps {
+  readonly id: string;
+  readonly options: readonly Option[];
+  readonly order: readonly number[];
+  readonly chosen: readonly number[];
+  readonly change: (chosen: number[]) => void;
+}
+
+function Options({ id, options, order, chosen, change }: OptionsProps): JSX.Element {
+  const many = options.filter(({ right }) => right).length > 1;
+  return (
+    <fieldset class="exercise-options">
+      <legend>{many ? 'Choose every one that fits.' : 'Choose one.'}</legend>
+      {order.map((at) => (
+        <label key={at}>
+          <input
+            type={many ? 'checkbox' : 'radio'}
+            name={id}
+            checked={chosen.includes(at)}
+            onChange={({ currentTarget: { checked } }) =>
+              change(many ? [...chosen.filter((other) => other !== at), ...(checked ? [at] : [])] : [at])
+            }
+          />{' '}
+          {options[at]!.text}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+interface OrderingProps {
+  readonly items: readonly string[];
+  readonly placed: readonly number[];
+  readonly change: (placed: number[], moved: string) => void;
+}
+
+function Ordering({ items, placed, change }: OrderingProps): JSX.Element {
+  const move = (from: number, to: number): void => {
+    const next = [...placed];
+    next.splice(to, 0, ...next.splice(from, 1));
+    change(next, `Moved to place ${to + 1}.`);
+  };
+  const key = (from: number, to: number, sign: string, word: string): ComponentChildren => (
+    <button
+      type="button"
+      class="needs-script"
+      aria-disabled={to < 0 || to >= items.length}
+      aria-label={`Move ${word}: ${items[placed[from]!]!}`}
+      onClick={() => to >= 0 && to < items.length && move(from, to)}
+    >
+      {sign}
+    </button>
+  );
+  return (
+    <ol class="exercise-order">
+      {placed.map((item, at) => (
+        <li key={item}>
+          <span>{items[item]}</span>
+          {key(at, at - 1, '↑', 'up')}
+          {key(at, at + 1, '↓', 'down')}
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Worked({
+  exercise,
+  lines,
+}: {
+  exercise: Exercise;
+  lines: readonly (readonly WorkedLine[])[];
+}): JSX.Element {
+  return (
+    <>
+      {lines.map((part, at) => (
+        <Lines key={at} title={exercise.kind === 'steps' ? `Part ${at + 1}` : ''} lines={part} />
+      ))}
+      {'options' in exercise && (
+        <ul>
+          {exercise.options.map(({ text, right, because }) => (
+            <li key={text}>
+              <strong>{right ? '✓' : '✗'}</strong> {text}: {because}
+            </li>
+          ))}
+        </ul>
+      )}
+      {exercise.kind === 'order' && (
+        <>
+          <ol>
+            {exercise.items.map((item) => (
+              <li key={item}>{item}</li>
+            ))}
+          </ol>
+          <p>{exercise.because}</p>
+        </>
+      )}
+      {exercise.kind === 'text' && (
+        <ul>
+          {exercise.rubric.map((item) => (
+            <li key={item}>{item}</li>
+          ))}
+        </ul>
+      )}
+      {exercise.worked !== undefined && <Paragraphs text={exercise.worked} />}
+    </>
+  );
+}
+
+function Lines({ title, lines }: { title: string; lines: readonly WorkedLine[] }): JSX.Element {
+  return (
+    <div class="exercise-lines">
+      {title && <strong>{title}</strong>}
+      {lines.map(({ kind, text }) => (
+        <p key={text} data-kind={kind}>
+          {text}
+        </p>
+      ))}
+    </div>
+  );
+}
