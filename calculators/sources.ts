@@ -135,13 +135,15 @@ export const sources = {
   },
   'assael-silver': {
     authors: 'Assael, M. J.; et al.',
-    title: 'Reference data for the density and viscosity of liquid antimony, bismuth, lead, nickel and silver',
+    title:
+      'Reference data for the density and viscosity of liquid antimony, bismuth, lead, nickel and silver',
     year: '2012',
     where: 'High Temperatures – High Pressures 41, 161–184',
   },
   'assael-conductivity': {
     authors: 'Assael, M. J.; et al.',
-    title: 'Reference correlations for the thermal conductivity of liquid copper, gallium, indium, iron, lead, nickel and tin',
+    title:
+      'Reference correlations for the thermal conductivity of liquid copper, gallium, indium, iron, lead, nickel and tin',
     year: '2017',
     where: 'High Temperatures – High Pressures 46, 391–416',
   },
@@ -191,7 +193,8 @@ export const sources = {
   },
   'asm-2': {
     authors: 'ASM International',
-    title: 'ASM Handbook, volume 2: Properties and Selection: Nonferrous Alloys and Special-Purpose Materials',
+    title:
+      'ASM Handbook, volume 2: Properties and Selection: Nonferrous Alloys and Special-Purpose Materials',
     year: '1990',
     where: 'ASM International',
   },
@@ -330,7 +333,8 @@ export const sources = {
   },
   sahin: {
     authors: 'Şahin, H. M.; Kocatepe, K.; Kayıkcı, R.; Akar, N.',
-    title: 'Determination of unidirectional heat transfer coefficient during unsteady-state solidification at metal casting–chill interface',
+    title:
+      'Determination of unidirectional heat transfer coefficient during unsteady-state solidification at metal casting–chill interface',
     year: '2006',
     where: 'Energy Conversion and Management 47, 19–34',
   },
@@ -407,6 +411,13 @@ export const sources = {
     year: '2007',
     where: 'American Journal of Industrial Medicine 50 (8), 577–583',
     doi: '10.1002/ajim.20490',
+  },
+  'its-90': {
+    authors: 'Preston-Thomas, H.',
+    title: 'The International Temperature Scale of 1990 (ITS-90)',
+    year: '1990',
+    where: 'Metrologia 27, 3–10',
+    doi: '10.1088/0026-1394/27/1/002',
   },
 } as const satisfies Record<string, Source>;
 

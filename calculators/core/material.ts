@@ -18,11 +18,13 @@ export interface Entry {
 export const propertyUnits = {
   'density.solid': 'kg/m³',
   'density.liquid': 'kg/m³',
+  'density.gas': 'kg/m³',
   'density.bulk': 'kg/m³',
   'heat.solid': 'J/(kg·K)',
   'heat.liquid': 'J/(kg·K)',
   'heat': 'J/(kg·K)',
   'latent': 'J/kg',
+  'latent.vapour': 'J/kg',
   'solidus': '°C',
   'liquidus': '°C',
   'boils': '°C',
@@ -33,7 +35,10 @@ export const propertyUnits = {
   'surface-tension': 'N/m',
   'contact-angle': 'deg',
   'shrinkage.freezing': '%',
+  /** Of volume, for each 100 K the liquid cools. */
   'contraction.liquid': '%',
+  /** Of length, unrestrained, from the solidus to 20 °C: the most a pattern allowance can be for. */
+  'contraction.free': '%',
   'contraction.pattern': '%',
   'pour.lowest': '°C',
   'pour.highest': '°C',
@@ -45,7 +50,10 @@ export const propertyUnits = {
   'moisture': '%',
   'strength.tensile': 'kPa',
   'strength.shear': 'kPa',
+  /** The hottest the whole mould or crucible may become, in an oven or in use. */
   'temperature.limit': '°C',
+  /** The hottest metal a mould takes. */
+  'temperature.metal': '°C',
   'interface': 'W/(m²·K)',
   'porosity': '1',
 } as const satisfies Record<string, UnitSymbol>;

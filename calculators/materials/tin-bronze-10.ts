@@ -1,0 +1,356 @@
+import { defineMaterial } from '../core/material.ts';
+
+export const tinBronze10 = defineMaterial({
+  id: 'tin-bronze-10',
+  role: 'metal',
+  name: 'Tin bronze, 10 % tin',
+  words: ['CuSn10', 'C90700', 'C90500', 'bronze', 'phosphor bronze'],
+  composition: 'Cu 90, Sn 10 (to 11)',
+  description: 'The sculptor’s and engineer’s bronze: strong, easy to finish, freezes over a long range.',
+  properties: {
+    'density.solid': [
+      {
+        at: '20 °C, C90700',
+        value: '8770 kg/m³',
+        spread: '1 %',
+        source: { key: 'copper-development', at: 'C90700 data, read in a materials data base', how: 'read' },
+      },
+      {
+        at: '20 °C, C90500 (10Sn 2Zn)',
+        value: '8720 kg/m³',
+        spread: '1 %',
+        source: { key: 'copper-development', at: 'C90500 data, read in a maker’s copy', how: 'read' },
+      },
+    ],
+    'density.liquid': [
+      {
+        at: 'liquid at 1000 °C',
+        value: '7880 kg/m³',
+        spread: '3 %',
+        source: {
+          key: 'estimate',
+          at: 'volumes of the liquid elements added, scaled by the alloy’s solid density',
+          how: 'estimate',
+        },
+      },
+    ],
+    'heat.solid': [
+      {
+        at: '20 °C',
+        value: '377 J/(kg·K)',
+        spread: '12 %',
+        source: {
+          key: 'copper-development',
+          at: 'C90900 and C90500 data, read in makers’ copies',
+          how: 'read',
+        },
+        note: 'Rises on the way to the melting point; the spread covers the mean over the whole cooling.',
+      },
+    ],
+    'heat.liquid': [
+      {
+        at: 'liquid',
+        value: '480 J/(kg·K)',
+        spread: '10 %',
+        source: { key: 'estimate', at: 'mass average of the liquid elements', how: 'estimate' },
+      },
+    ],
+    latent: [
+      {
+        at: 'liquid to solid at 900 °C',
+        value: '178 kJ/kg',
+        spread: '12 %',
+        source: {
+          key: 'shim-cu-sn',
+          at: 'assessed Gibbs functions (parameters recalled), enthalpy difference at one temperature',
+          how: 'estimate',
+        },
+      },
+      {
+        at: 'fusion',
+        value: '193 kJ/kg',
+        spread: '5 %',
+        source: { key: 'estimate', at: 'mass average of the elements, mixing left out', how: 'estimate' },
+      },
+    ],
+    solidus: [
+      {
+        at: '10 % Sn, equilibrium',
+        value: '830 °C',
+        spread: '32 °C',
+        source: { key: 'getty-bronze', at: 'visual atlas, copper–tin diagram', how: 'read' },
+      },
+      {
+        at: 'C90500',
+        value: '854 °C',
+        spread: '15 °C',
+        source: { key: 'copper-development', at: 'C90500 data, read in a maker’s copy', how: 'read' },
+      },
+      {
+        at: 'C90700',
+        value: '831 °C',
+        spread: '15 °C',
+        source: { key: 'copper-development', at: 'data page of the alloy', how: 'memory' },
+      },
+      {
+        at: 'segregated casting',
+        value: '798 °C',
+        spread: '15 °C',
+        source: { key: 'massalski', at: 'Cu–Sn, peritectic at 798 °C', how: 'memory' },
+      },
+    ],
+    liquidus: [
+      {
+        at: '10 % Sn',
+        value: '1000 °C',
+        spread: '5 °C',
+        source: { key: 'getty-bronze', at: 'visual atlas, copper–tin diagram', how: 'read' },
+      },
+      {
+        at: 'C90500',
+        value: '999 °C',
+        spread: '10 °C',
+        source: { key: 'copper-development', at: 'C90500 data, read in a maker’s copy', how: 'read' },
+      },
+      {
+        at: 'equilibrium',
+        value: '998 °C',
+        spread: '10 °C',
+        source: {
+          key: 'shim-cu-sn',
+          at: 'assessed Gibbs functions (parameters recalled), solved for the temperature',
+          how: 'estimate',
+        },
+      },
+    ],
+    'conductivity.solid': [
+      {
+        at: 'solid, just below the solidus',
+        value: '100 W/(m·K)',
+        spread: '43 %',
+        source: { key: 'estimate', at: 'Wiedemann–Franz, from an assumed resistivity', how: 'estimate' },
+        note: 'What a freezing calculation needs; the value at room temperature is below.',
+      },
+      {
+        at: '20 °C, C90700',
+        value: '71 W/(m·K)',
+        spread: '10 %',
+        source: { key: 'copper-development', at: 'C90700 data, read in a materials data base', how: 'read' },
+      },
+      {
+        at: '20 °C, C90300 and C90500',
+        value: '74.8 W/(m·K)',
+        spread: '10 %',
+        source: { key: 'copper-development', at: 'C90500 data, read in a maker’s copy', how: 'read' },
+      },
+      {
+        at: '20 °C, bronze',
+        value: '65 W/(m·K)',
+        spread: '10 %',
+        source: {
+          key: 'en-12524',
+          at: 'table of design values, read through an open property library',
+          how: 'read',
+        },
+      },
+      {
+        at: '20 °C, CuSn12',
+        value: '55 W/(m·K)',
+        spread: '10 %',
+        source: { key: 'en-1982', at: 'data for CuSn12 castings', how: 'memory' },
+      },
+    ],
+    'conductivity.liquid': [
+      {
+        at: 'liquid at the liquidus',
+        value: '60 W/(m·K)',
+        spread: '33 %',
+        source: { key: 'estimate', at: 'Wiedemann–Franz, from an assumed resistivity', how: 'estimate' },
+      },
+    ],
+    viscosity: [
+      {
+        at: 'liquid at the liquidus',
+        value: '4.5 mPa·s',
+        spread: '56 %',
+        source: {
+          key: 'estimate',
+          at: 'from the pure metal and the trend in Iida and Guthrie',
+          how: 'estimate',
+        },
+      },
+    ],
+    'surface-tension': [
+      {
+        at: 'liquid at the liquidus',
+        value: '1.15 N/m',
+        spread: '17 %',
+        source: {
+          key: 'estimate',
+          at: 'from the pure metals; oxygen, phosphorus, lead and tin lower it',
+          how: 'estimate',
+        },
+      },
+    ],
+    'contact-angle': [
+      {
+        at: 'liquid on sand or investment',
+        value: '130 deg',
+        spread: '12 %',
+        source: {
+          key: 'estimate',
+          at: 'does not wet; 110 to 150 degrees for clean and oxidised metals',
+          how: 'estimate',
+        },
+      },
+    ],
+    'shrinkage.freezing': [
+      {
+        at: 'tin bronze and gunmetal',
+        value: '4.5 %',
+        spread: '24 %',
+        source: { key: 'asm-15', at: 'pouring and pattern allowance tables', how: 'memory' },
+      },
+      {
+        at: 'liquidus to solidus',
+        value: '5.6 %',
+        spread: '20 %',
+        source: { key: 'estimate', at: 'from the densities of liquid and solid', how: 'estimate' },
+      },
+    ],
+    'contraction.liquid': [
+      {
+        at: 'liquid, each 100 K of cooling',
+        value: '1.01 %',
+        spread: '15 %',
+        source: { key: 'estimate', at: 'mass average of the elements’ slopes', how: 'estimate' },
+      },
+    ],
+    'contraction.free': [
+      {
+        at: '830 to 20 °C',
+        value: '1.66 %',
+        spread: '10 %',
+        source: { key: 'estimate', at: 'mean expansion times the fall in temperature', how: 'estimate' },
+      },
+    ],
+    'contraction.pattern': [
+      {
+        at: 'sand',
+        value: '1.5 %',
+        spread: '13 %',
+        source: {
+          key: 'westermann',
+          at: 'list of shrinkage allowances, read in a document copy',
+          how: 'read',
+        },
+      },
+      {
+        at: 'bronze',
+        value: '1.3 %',
+        spread: '20 %',
+        source: { key: 'dooley', at: 'ch. XXXI, read in a web copy', how: 'read' },
+      },
+    ],
+    'pour.lowest': [
+      {
+        at: 'pouring',
+        value: '1100 °C',
+        spread: '25 °C',
+        source: {
+          key: 'trade-practice',
+          at: 'working range for tens-of-gram sections: liquidus + 100 to 200 K',
+          how: 'common practice',
+        },
+      },
+      {
+        at: 'pouring, light castings',
+        value: '1149 °C',
+        spread: '25 °C',
+        source: { key: 'asm-15', at: 'pouring and pattern allowance tables', how: 'memory' },
+      },
+      {
+        at: 'pouring, light castings',
+        value: '1040 °C',
+        spread: '25 °C',
+        source: { key: 'asm-2', at: 'property sheets of cast alloys', how: 'memory' },
+      },
+    ],
+    'pour.highest': [
+      {
+        at: 'pouring',
+        value: '1200 °C',
+        spread: '25 °C',
+        source: {
+          key: 'trade-practice',
+          at: 'working range for tens-of-gram sections: liquidus + 100 to 200 K',
+          how: 'common practice',
+        },
+      },
+      {
+        at: 'pouring, light castings',
+        value: '1260 °C',
+        spread: '25 °C',
+        source: { key: 'asm-15', at: 'pouring and pattern allowance tables', how: 'memory' },
+      },
+      {
+        at: 'pouring, light castings',
+        value: '1095 °C',
+        spread: '25 °C',
+        source: { key: 'asm-2', at: 'property sheets of cast alloys', how: 'memory' },
+      },
+    ],
+    'critical-solid': [
+      {
+        at: 'flow stops',
+        value: '0.3 1',
+        spread: '60 %',
+        source: {
+          key: 'flemings',
+          at: 'ch. 7, fluidity: 0.2 to 0.5 for alloys with a long freezing range, most of the latent heat for pure metals and eutectics',
+          how: 'memory',
+        },
+      },
+    ],
+    'loss.melting': [
+      {
+        at: 'small melt, one heat',
+        value: '1.5 %',
+        spread: '70 %',
+        source: {
+          key: 'trade-practice',
+          at: 'weigh in and out over several heats for your own figure',
+          how: 'common practice',
+        },
+      },
+    ],
+    emissivity: [
+      {
+        at: 'slag, oxide or charcoal on it',
+        value: '0.4 1',
+        spread: '125 %',
+        source: {
+          key: 'estimate',
+          at: 'clean copper 0.13–0.15; slag, oxide and charcoal far higher',
+          how: 'estimate',
+        },
+      },
+      {
+        at: 'clean pool',
+        value: '0.14 1',
+        spread: '30 %',
+        source: {
+          key: 'makers-data',
+          at: 'emissivity table of an infra-red instrument maker, copper at 1100 to 1300 °C',
+          how: 'read',
+        },
+      },
+    ],
+  },
+  cautions: [
+    'Everything that touches the melt is dry and warm: trapped water throws the metal.',
+    'Copper fume causes fever too: extraction at the crucible and at the pour.',
+    'A touch of phosphor-copper only: too much makes the metal eat into the sand.',
+    'Never melt springs or tools of copper-beryllium, plated scrap or unknown scrap in place of this alloy.',
+  ],
+});
