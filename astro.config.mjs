@@ -25,6 +25,8 @@ export default defineConfig({
   integrations: [mdx({ processor: unified() }), preact()],
   markdown: { syntaxHighlight: false },
   prefetch: false,
+  // The default drops the space between a value and its unit when they stand on two lines.
+  compressHTML: true,
   devToolbar: { enabled: false },
   fonts: [
     {
