@@ -1,0 +1,85 @@
+import { defineFormula } from '../../core/formula.ts';
+
+export const cornerRadius = defineFormula({
+  id: 'filling/corner-radius',
+  title: 'Sharpest three-faced corner the metal will fill',
+  answers: 'How sharp will a corner come out, where three faces meet?',
+  equation: 'r = 2 * gamma / (rho * g * h + dp - p_gas)',
+  symbols: {
+    r: {
+      name: 'radius left in the corner',
+      unit: 'm',
+      show: 'mm',
+      range: [0.000001, 0.02],
+      why: 'finer than a grain of sand, or no edge at all',
+    },
+    gamma: {
+      name: 'surface tension',
+      sign: 'γ',
+      unit: 'N/m',
+      range: [0.05, 2.5],
+      why: 'from water to iron',
+      usual: 1.2,
+      note: 'Copper alloys about 1.2, silver 0.9, clean aluminium 0.85 to 1.05; an oxide skin acts like more.',
+    },
+    rho: {
+      name: 'density of the liquid metal',
+      sign: 'ρ',
+      unit: 'kg/m³',
+      range: [1500, 20000],
+      usual: 7520,
+      why: 'casting metals lie between magnesium and gold',
+    },
+    h: {
+      name: 'head of metal above the corner',
+      unit: 'm',
+      show: 'mm',
+      range: [0, 1],
+      why: 'as tall as a small mould and its cup may be',
+      usual: 0.04,
+    },
+    dp: {
+      name: 'pressure above the metal less pressure in the cavity',
+      sign: 'Δp',
+      unit: 'Pa',
+      show: 'kPa',
+      range: [0, 101325],
+      why: 'no suction takes away more than one atmosphere',
+      usual: 15000,
+    },
+    p_gas: {
+      name: 'gas pressed into the corner',
+      unit: 'Pa',
+      show: 'kPa',
+      range: [0, 50000],
+      why: 'half an atmosphere of gas blows the metal back',
+      usual: 100,
+    },
+    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+  },
+  where: [
+    {
+      test: 'rho * g * h + dp > p_gas',
+      why: 'The gas in the corner pushes harder than the metal, so the corner does not fill at all.',
+    },
+  ],
+  assumes: [
+    'the surface bends the same two ways, like part of a ball',
+    'the pressure acts while the corner is still liquid',
+  ],
+  source: {
+    key: 'ncert-physics',
+    at: 'ch. on mechanical properties of fluids, excess pressure in a drop',
+    how: 'read',
+  },
+  alsoSee: [{ key: 'campbell', at: 'ch. 3', how: 'memory' }],
+  examples: [
+    {
+      title: 'Drop of mercury with 310 Pa inside it',
+      given: { gamma: '0.465 N/m', rho: '13600 kg/m³', h: '0 mm', dp: '310 Pa', p_gas: '0 Pa' },
+      expect: { r: '3.00 mm' },
+      from: { key: 'ncert-physics', at: 'class XI, mercury drop exercise', how: 'read' },
+    },
+  ],
+  words: ['detail', 'sharp', 'corner', 'serif', 'surface tension'],
+});

@@ -1,0 +1,61 @@
+import { defineFormula } from '../../core/formula.ts';
+
+export const ladleEmpty = defineFormula({
+  id: 'filling/ladle-empty',
+  title: 'Time to empty a round ladle through its nozzle',
+  answers: 'How long does the ladle or the cup take to drain?',
+  equation: 't = (D / d)^2 / C * sqrt(2 * h / g)',
+  symbols: {
+    t: {
+      name: 'time to empty',
+      unit: 's',
+      range: [0.05, 5000],
+      why: 'a drain that takes an hour has frozen',
+    },
+    D: {
+      name: 'diameter of the ladle',
+      unit: 'm',
+      show: 'mm',
+      range: [0.005, 3],
+      why: 'from a thimble to a foundry ladle',
+      usual: 0.03,
+    },
+    d: {
+      name: 'diameter of the nozzle',
+      unit: 'm',
+      show: 'mm',
+      range: [0.001, 0.3],
+      why: 'from a thimble to a foundry ladle',
+      usual: 0.006,
+    },
+    h: {
+      name: 'depth of metal at the start',
+      unit: 'm',
+      show: 'mm',
+      range: [0.001, 3],
+      why: 'as tall as a small mould and its cup may be',
+      usual: 0.02,
+    },
+    C: {
+      name: 'discharge coefficient',
+      unit: '1',
+      range: [0.3, 1],
+      why: 'below 0.3 look for a blockage; above 1 is impossible',
+      usual: 0.7,
+      note: 'The share of the ideal speed left after entry, bends and friction.',
+    },
+    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+  },
+  where: [{ test: 'D > d', why: 'The nozzle must be smaller than the ladle.' }],
+  assumes: ['straight walls, no freezing in the nozzle', 'open above and below'],
+  source: { key: 'ghosh-mallik', at: 'ch. 2, Example 2.3', how: 'read' },
+  examples: [
+    {
+      title: 'Ladle of 1 m with a 75 mm nozzle, 1.2 m deep',
+      given: { D: '1 m', d: '75 mm', h: '1.2 m', C: '0.96 1' },
+      expect: { t: '91.6 s' },
+      from: { key: 'ghosh-mallik', at: 'Example 2.3, read in an open companion', how: 'read' },
+    },
+  ],
+  words: ['bottom pour', 'cup', 'drain', 'discharge'],
+});

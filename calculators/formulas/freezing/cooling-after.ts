@@ -1,0 +1,103 @@
+import { defineFormula } from '../../core/formula.ts';
+
+export const coolingAfter = defineFormula({
+  id: 'freezing/cooling-after',
+  title: 'Time to cool in air, from one temperature to another',
+  answers: 'How long before the casting, out of the mould, has cooled to this temperature?',
+  equation: 't = rho * c * M / h * ln((T_1 - T_a) / (T_2 - T_a))',
+  symbols: {
+    t: {
+      name: 'time to cool',
+      unit: 's',
+      show: 'min',
+      range: [0.001, 1000000],
+      why: 'longer than a shift: heat then leaks in ways this leaves out',
+    },
+    rho: {
+      name: 'density',
+      sign: 'ρ',
+      unit: 'kg/m³',
+      range: [500, 20000],
+      why: 'the materials of the workshop lie here',
+      usual: 8360,
+    },
+    c: {
+      name: 'specific heat',
+      unit: 'J/(kg·K)',
+      range: [100, 4500],
+      why: 'the materials of the workshop lie here',
+      usual: 400,
+    },
+    M: {
+      name: 'modulus',
+      unit: 'm',
+      show: 'mm',
+      range: [0.0001, 0.1],
+      why: 'from a thin web to a block of 20 kg; larger needs other methods',
+      usual: 0.001125,
+    },
+    h: {
+      name: 'surface coefficient',
+      unit: 'W/(m²·K)',
+      range: [5, 1000],
+      why: 'from still air to a stream of water',
+      usual: 30,
+      note: 'Air and radiation together: about 15 near 100 °C, 60 or more at red heat.',
+    },
+    T_1: {
+      name: 'temperature at the start',
+      unit: 'K',
+      show: '°C',
+      range: [250, 1500],
+      why: 'from a cold workshop to red heat',
+      usual: 773.15,
+    },
+    T_2: {
+      name: 'temperature at the end',
+      unit: 'K',
+      show: '°C',
+      range: [250, 1500],
+      why: 'from a cold workshop to red heat',
+      usual: 323.15,
+    },
+    T_a: {
+      name: 'temperature of the air',
+      unit: 'K',
+      show: '°C',
+      range: [250, 350],
+      why: 'from a cold workshop to red heat',
+      usual: 293.15,
+    },
+  },
+  where: [
+    { test: 'T_1 > T_2', why: 'It has to start hotter than it ends.' },
+    { test: 'T_2 > T_a', why: 'Nothing cools in air below the temperature of the air.' },
+  ],
+  assumes: [
+    'even in temperature through its thickness: h·M/k below 0.1',
+    'one coefficient all the way, so use the one for the cooler end to be safe',
+    'no freezing on the way',
+  ],
+  source: { key: 'incropera', at: '§5.1, lumped capacitance', how: 'memory' },
+  alsoSee: [{ key: 'cengel', at: 'ch. 4, lumped systems', how: 'read' }],
+  examples: [
+    {
+      title: 'Bead of 1 mm, to within 1 % of the surroundings',
+      given: {
+        rho: '8500 kg/m³',
+        c: '320 J/(kg·K)',
+        M: '0.1666667 mm',
+        h: '210 W/(m²·K)',
+        T_1: '120 °C',
+        T_2: '21 °C',
+        T_a: '20 °C',
+      },
+      expect: { t: '9.9 s' },
+      from: { key: 'cengel', at: 'Example 4-1, read in an open companion', how: 'read' },
+    },
+  ],
+  caution: [
+    'Metal looks the same at 300 °C as at 20 °C. Hold the back of a hand near it, never on it, and label what is cooling.',
+  ],
+  words: ['shake-out', 'quench', 'lumped', 'Newton cooling', 'safe to touch'],
+});

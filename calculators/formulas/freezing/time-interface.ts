@@ -1,0 +1,118 @@
+import { defineFormula } from '../../core/formula.ts';
+
+export const timeInterface = defineFormula({
+  id: 'freezing/time-interface',
+  title: 'Freezing time when the face of the mould decides',
+  answers: 'How long does a thin wall or a die casting take to freeze?',
+  equation: 't = rho * M * (L + c * dT) / (h * (T_f - T_m))',
+  symbols: {
+    t: {
+      name: 'time to freeze',
+      unit: 's',
+      range: [0.0001, 100000],
+      why: 'shorter than the pour or longer than a day',
+    },
+    rho: {
+      name: 'density of the liquid metal',
+      sign: 'ρ',
+      unit: 'kg/m³',
+      range: [1500, 20000],
+      usual: 7520,
+      why: 'casting metals lie between magnesium and gold',
+    },
+    M: {
+      name: 'modulus',
+      unit: 'm',
+      show: 'mm',
+      range: [0.0001, 0.05],
+      why: 'from a thin web to a block of 20 kg; larger needs other methods',
+      usual: 0.000428,
+      note: 'Volume over the surface that really cools.',
+    },
+    L: {
+      name: 'latent heat of freezing',
+      unit: 'J/kg',
+      show: 'kJ/kg',
+      range: [20000, 600000],
+      usual: 200000,
+      why: 'casting metals lie between lead and aluminium-silicon',
+      note: 'For silicon bronze 108 to 200 kJ/kg: the largest doubt about the metal.',
+    },
+    c: {
+      name: 'specific heat of the liquid metal',
+      unit: 'J/(kg·K)',
+      range: [100, 1500],
+      why: 'the materials of the workshop lie here',
+      usual: 520,
+    },
+    dT: {
+      name: 'superheat on arrival',
+      sign: 'ΔT',
+      unit: 'ΔK',
+      show: 'Δ°C',
+      range: [0, 400],
+      why: 'more than this burns the metal and the mould',
+      usual: 40,
+      note: 'Temperature when it gets here, less the liquidus: not the temperature in the crucible.',
+    },
+    h: {
+      name: 'interface coefficient',
+      unit: 'W/(m²·K)',
+      range: [50, 20000],
+      why: 'from a gap of air to a pressed contact',
+      usual: 1000,
+      note: 'How well the face passes heat. 200 to 1000 for copper alloys on sand: an estimate, and the largest doubt of all.',
+    },
+    T_f: {
+      name: 'freezing temperature',
+      unit: 'K',
+      show: '°C',
+      range: [450, 1900],
+      why: 'from tin to iron',
+      usual: 1188.15,
+      note: 'The middle of the freezing range. Try both ends to see the spread.',
+    },
+    T_m: {
+      name: 'mould temperature',
+      unit: 'K',
+      show: '°C',
+      range: [250, 1200],
+      why: 'from a frosty workshop to the hottest investment',
+      usual: 423.15,
+    },
+  },
+  where: [
+    {
+      test: 'T_f > T_m',
+      why: 'The mould is hotter than the freezing temperature, so the metal cannot freeze.',
+    },
+  ],
+  assumes: [
+    'the face of the mould stays at the mould temperature: short times, or a metal mould that carries heat away',
+    'one coefficient all the time, though it falls as a gap opens',
+    'the metal itself is even in temperature through its thickness',
+  ],
+  source: { key: 'flemings', at: 'ch. 1, interface-controlled freezing', how: 'memory' },
+  alsoSee: [{ key: 'poirier-geiger', at: 'ch. 10, freezing with interface resistance', how: 'memory' }],
+  examples: [
+    {
+      title: 'Web of the lamp shield, h = 1000',
+      given: {
+        rho: '7700 kg/m³',
+        M: '0.428 mm',
+        L: '200 kJ/kg',
+        c: '480 J/(kg·K)',
+        dT: '130 Δ°C',
+        h: '1000 W/(m²·K)',
+        T_f: '915 °C',
+        T_m: '20 °C',
+      },
+      expect: { t: '0.966 s' },
+      from: {
+        byHand:
+          'Heat to lose 7700 × 0.000428 × 262 400 = 864 765 J/m². Rate 1000 × 895 = 895 000 W/m². 864 765 / 895 000 = 0.966 s.',
+      },
+    },
+  ],
+  words: ['die', 'permanent mould', 'thin wall', 'heat transfer coefficient'],
+});

@@ -1,0 +1,143 @@
+import { defineFormula } from '../../core/formula.ts';
+
+export const timeSand = defineFormula({
+  id: 'freezing/time-sand',
+  title: 'Freezing time in a dry sand or plaster mould',
+  answers: 'How long does this section take to freeze, when the mould alone decides?',
+  equation: 't = pi / 4 * (rho * M * (L + c * dT) / (b * (T_f - T_m)))^2',
+  symbols: {
+    t: {
+      name: 'time to freeze',
+      unit: 's',
+      range: [0.0001, 100000],
+      why: 'shorter than the pour or longer than a day',
+    },
+    rho: {
+      name: 'density of the liquid metal',
+      sign: 'ρ',
+      unit: 'kg/m³',
+      range: [1500, 20000],
+      usual: 7520,
+      why: 'casting metals lie between magnesium and gold',
+    },
+    M: {
+      name: 'modulus',
+      unit: 'm',
+      show: 'mm',
+      range: [0.0001, 0.05],
+      why: 'from a thin web to a block of 20 kg; larger needs other methods',
+      usual: 0.000428,
+      note: 'Volume over the surface that really cools.',
+    },
+    L: {
+      name: 'latent heat of freezing',
+      unit: 'J/kg',
+      show: 'kJ/kg',
+      range: [20000, 600000],
+      usual: 200000,
+      why: 'casting metals lie between lead and aluminium-silicon',
+      note: 'For silicon bronze 108 to 200 kJ/kg: the largest doubt about the metal.',
+    },
+    c: {
+      name: 'specific heat of the liquid metal',
+      unit: 'J/(kg·K)',
+      range: [100, 1500],
+      why: 'the materials of the workshop lie here',
+      usual: 520,
+    },
+    dT: {
+      name: 'superheat on arrival',
+      sign: 'ΔT',
+      unit: 'ΔK',
+      show: 'Δ°C',
+      range: [0, 400],
+      why: 'more than this burns the metal and the mould',
+      usual: 40,
+      note: 'Temperature when it gets here, less the liquidus: not the temperature in the crucible.',
+    },
+    b: {
+      name: 'heat diffusivity of the mould',
+      unit: 'J·s^-½/(m²·K)',
+      range: [300, 2500],
+      usual: 1000,
+      why: 'sand, plaster and investment; a metal mould follows other rules',
+      note: 'About 1000 for dry sand, 700 for gypsum investment.',
+    },
+    T_f: {
+      name: 'freezing temperature',
+      unit: 'K',
+      show: '°C',
+      range: [450, 1900],
+      why: 'from tin to iron',
+      usual: 1188.15,
+      note: 'The middle of the freezing range. Try both ends to see the spread.',
+    },
+    T_m: {
+      name: 'mould temperature',
+      unit: 'K',
+      show: '°C',
+      range: [250, 1200],
+      why: 'from a frosty workshop to the hottest investment',
+      usual: 423.15,
+    },
+  },
+  where: [
+    {
+      test: 'T_f > T_m',
+      why: 'The mould is hotter than the freezing temperature, so the metal cannot freeze.',
+    },
+  ],
+  assumes: [
+    'a dry mould of sand, plaster or investment, thick enough that its outside stays cool',
+    'the gap at the face costs nothing: h is much more than b/√t, which a thin section never meets (below about 10 s at h = 1000 use both resistances)',
+    'flat faces; a round bar or ball freezes sooner',
+  ],
+  source: {
+    key: 'chvorinov',
+    at: 'the rule of the square, with the constant from conduction',
+    how: 'memory',
+  },
+  alsoSee: [
+    { key: 'ghosh-mallik', at: 'ch. 2, eq. for a plane casting in a sand mould', how: 'read' },
+    { key: 'flemings', at: 'ch. 1, insulating moulds', how: 'memory' },
+  ],
+  examples: [
+    {
+      title: 'Iron slab 100 mm thick in sand',
+      given: {
+        rho: '7850 kg/m³',
+        M: '50 mm',
+        L: '272 kJ/kg',
+        c: '750 J/(kg·K)',
+        dT: '0 Δ°C',
+        b: '1272.877 J·s^-½/(m²·K)',
+        T_f: '1540 °C',
+        T_m: '28 °C',
+      },
+      expect: { t: '0.6713 h' },
+      from: { key: 'ghosh-mallik', at: 'Example 2.5(a), read in an open companion', how: 'read' },
+    },
+    {
+      title: 'Web of the lamp shield, silicon bronze, cold sand, perfect contact',
+      given: {
+        rho: '7700 kg/m³',
+        M: '0.428 mm',
+        L: '200 kJ/kg',
+        c: '480 J/(kg·K)',
+        dT: '130 Δ°C',
+        b: '1000 J·s^-½/(m²·K)',
+        T_f: '915 °C',
+        T_m: '20 °C',
+      },
+      expect: { t: '0.73 s' },
+      from: {
+        byHand:
+          'L + cΔT = 200 000 + 480 × 130 = 262 400. ρM = 7700 × 0.000428 = 3.2956, product 864 765 J/m². Over 1000 × 895 gives 0.96622; squared 0.93359, times 0.7854 gives 0.733 s.',
+      },
+    },
+  ],
+  caution: [
+    'This is the time to freeze, not the time to touch: a casting that has just frozen is still hotter than red heat.',
+  ],
+  words: ['Chvorinov', 'solidification time', 'sand mould', 'plaster', 'investment', 'preheat'],
+});
