@@ -6,7 +6,6 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
     reporters:
       counted === undefined ? ['default'] : ['default', ['json', { outputFile: `${counted}/unit.json` }]],
     testTimeout: 20_000,

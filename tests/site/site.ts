@@ -1,0 +1,83 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { test as base, expect, type Page } from '@playwright/test';
+import { serveFolder, type Site } from '../../src/cli/static-server.ts';
+
+export const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
+
+/** Every built page as a path below the base: `''`, `lessons/…/`, `404.html`. */
+export const pages: readonly string[] = existsSync(dist)
+  ? readdirSync(dist, { recursive: true, encoding: 'utf8' })
+      .filter((file) => file.endsWith('.html'))
+      .map((file) =>
+        file
+          .split(sep)
+          .join('/')
+          .replace(/(^|\/)index\.html$/, '$1'),
+      )
+      .sort()
+  : [];
+
+/** One page of each kind; of lessons and formula cards, which are many, two of each. */
+export function pageKinds(): string[] {
+  const seen = new Map<string, number>();
+  return pages.filter((path) => {
+    const parts = path.split('/').filter(Boolean);
+    const kind = parts.length > 1 ? `${parts[0] ?? ''}/…` : path;
+    const count = (seen.get(kind) ?? 0) + 1;
+    seen.set(kind, count);
+    return count <= 2;
+  });
+}
+
+interface Own {
+  /** Where the built site is served for this worker. */
+  readonly site: Site;
+}
+
+export const test = base.extend<{ trouble: string[] }, Own>({
+  site: [
+    // eslint-disable-next-line no-empty-pattern -- Playwright reads the fixtures needed from the pattern
+    async ({}, use) => {
+      const site = await serveFolder(dist, { base: process.env['SITE_BASE'] ?? '/' });
+      await use(site);
+      await site.close();
+    },
+    { scope: 'worker' },
+  ],
+  baseURL: async ({ site }, use) => {
+    await use(site.address);
+  },
+  /** What a page must not do, gathered while a journey runs; a journey fails on any of it at its end. */
+  trouble: [
+    async ({ page, site }, use) => {
+      const trouble: string[] = [];
+      watch(page, site.address, trouble);
+      await use(trouble);
+      expect(trouble, 'errors, refused content and requests to others').toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+function watch(page: Page, address: string, trouble: string[]): void {
+  const origin = new URL(address).origin;
+  page.on('console', (message) => {
+    if (message.type() === 'error' && !/status of 404/.test(message.text()))
+      trouble.push(`console: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => trouble.push(`error: ${error.message}`));
+  page.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(origin) && !/^(?:data|blob):/.test(url))
+      trouble.push(`request to another host: ${url}`);
+  });
+  page.on('response', (response) => {
+    const asked = response.request();
+    if (response.status() >= 400 && !asked.isNavigationRequest())
+      trouble.push(`${response.status()}: ${response.url()}`);
+  });
+}
+
+export { expect };
