@@ -80,6 +80,15 @@ export const choke = defineFormula({
           '√(2 × 9.80665 × 0.04) = 0.885738 m/s, times 0.7 is 0.620017. 0.06 / 7520 = 7.9787e-6 m³/s. Divided: 1.2869e-5 m².',
       },
     },
+    {
+      title: 'The same with 5 kPa really at the cavity',
+      given: { m: '60 g', rho: '7520 kg/m³', t: '1 s', C: '0.7 1', h: '40 mm', dp: '5 kPa' },
+      expect: { A: '7.84 mm²' },
+      from: {
+        byHand:
+          'gh = 0.392266, 5000 / 7520 = 0.664894, sum 1.057160; √2.114320 = 1.454070, times 0.7 is 1.017849 m/s. 7.9787e-6 / 1.017849 = 7.839e-6 m².',
+      },
+    },
   ],
   words: ['gating', 'sprue', 'bottleneck', 'gate size'],
 });

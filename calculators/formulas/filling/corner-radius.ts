@@ -80,6 +80,12 @@ export const cornerRadius = defineFormula({
       expect: { r: '3.00 mm' },
       from: { key: 'ncert-physics', at: 'class XI, mercury drop exercise', how: 'read' },
     },
+    {
+      title: 'Corner of the lamp shield, 40 mm of bronze, 15 kPa at the cavity, 0.5 kPa of gas caught in it',
+      given: { gamma: '1.2 N/m', rho: '7520 kg/m³', h: '40 mm', dp: '15 kPa', p_gas: '0.5 kPa' },
+      expect: { r: '0.1375 mm' },
+      from: { byHand: '2949.8 + 15 000 − 500 = 17 449.8 Pa. 2 × 1.2 / 17 449.8 = 0.00013754 m.' },
+    },
   ],
   words: ['detail', 'sharp', 'corner', 'serif', 'surface tension'],
 });

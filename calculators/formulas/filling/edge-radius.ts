@@ -83,6 +83,12 @@ export const edgeRadius = defineFormula({
       expect: { r: '0.0669 mm' },
       from: { byHand: '1.2 / (2949.8 + 15 000) = 1.2 / 17 949.8 = 0.00006685 m.' },
     },
+    {
+      title: 'The same edge with 0.5 kPa of gas caught in it',
+      given: { gamma: '1.2 N/m', rho: '7520 kg/m³', h: '40 mm', dp: '15 kPa', p_gas: '0.5 kPa' },
+      expect: { r: '0.0688 mm' },
+      from: { byHand: '1.2 / (2949.8 + 15 000 − 500) = 1.2 / 17 449.8 = 0.00006877 m.' },
+    },
   ],
   words: ['detail', 'sharp', 'surface tension', 'crisp', 'lettering'],
 });

@@ -50,6 +50,12 @@ export const entryHead = defineFormula({
       expect: { h: '38.0 mm' },
       from: { byHand: '2805 / (7520 × 9.80665) = 2805 / 73 746 = 0.03804 m.' },
     },
+    {
+      title: 'The same web with 1 kPa at the cavity',
+      given: { p_cap: '2.805 kPa', dp: '1 kPa', rho: '7520 kg/m³' },
+      expect: { h: '24.5 mm' },
+      from: { byHand: '(2805 − 1000) / 73 746 = 0.02448 m.' },
+    },
   ],
   words: ['capillary', 'head', 'does it enter'],
 });

@@ -100,6 +100,23 @@ export const mouldConstant = defineFormula({
           '7850 × 272 000 = 2.1352e9. Over 1272.877 × 1512 = 1.92459e6 gives 1109.43. Squared 1.230843e6, times 0.785398 gives 966 700 s/m² = 0.967 s/mm².',
       },
     },
+    {
+      title: 'Silicon bronze 130 degrees above its liquidus in cold dry sand',
+      given: {
+        rho: '7700 kg/m³',
+        L: '200 kJ/kg',
+        c: '480 J/(kg·K)',
+        dT: '130 Δ°C',
+        b: '1000 J·s^-½/(m²·K)',
+        T_f: '915 °C',
+        T_m: '20 °C',
+      },
+      expect: { B: '4.00 s/mm²' },
+      from: {
+        byHand:
+          '7700 × 262 400 = 2.02048e9, over 1000 × 895 is 2257.52. Squared 5.09639e6, times 0.785398 gives 4.003e6 s/m².',
+      },
+    },
   ],
   words: ['Chvorinov', 'theory', 'preheat', 'superheat'],
 });
