@@ -1,0 +1,24 @@
+import type { PublishedCheck } from './check.ts';
+
+const perFoot = (
+  id: string,
+  metal: string,
+  onPattern: '12.09375 in' | '12.1875 in' | '12.15625 in' | '12.21875 in',
+  expect: '0.781 %' | '1.562 %' | '1.302 %' | '1.823 %',
+): PublishedCheck => ({
+  id,
+  formula: 'pattern/contraction',
+  title: `Allowance of ${metal}, from inches per foot to per cent`,
+  given: { L: '12 in', L_p: onPattern },
+  find: 's',
+  expect,
+  tolerance: '0.1 %',
+  source: { key: 'dooley', at: 'table of pattern allowances', how: 'read' },
+});
+
+export const patternChecks: readonly PublishedCheck[] = [
+  perFoot('A03', 'cast iron, 3/32 in', '12.09375 in', '0.781 %'),
+  perFoot('A04', 'tin, steel and brass, 3/16 in', '12.1875 in', '1.562 %'),
+  perFoot('A05', 'bronze, 5/32 in', '12.15625 in', '1.302 %'),
+  perFoot('A06', 'aluminium, zinc, lead and yellow brass, 7/32 in', '12.21875 in', '1.823 %'),
+];
