@@ -116,6 +116,10 @@ export const preheatNeeded = defineFormula({
       test: 'T_m < 0.92 * T_f',
       why: 'No preheat will do: the mould would have to be nearly as hot as the freezing metal. Fill faster, thicken the section, or raise the head.',
     },
+    {
+      test: 'T_m > 250',
+      why: 'No preheat is needed: even a frosty mould keeps this section flowing long enough. Warm it for dryness all the same.',
+    },
   ],
   assumes: [
     'a dry mould of sand, plaster or investment, thick enough that its outside stays cool',
