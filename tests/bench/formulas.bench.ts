@@ -36,6 +36,6 @@ compare(`The card of ${velocity.id}`, [
   { name: 'solved for the head', run: () => value('h') },
   {
     name: 'with its spread, sampled',
-    run: () => formulaSpread(velocity, usual, { h: 0.005 }, sought).spread,
+    run: () => formulaSpread(velocity, usual, { h: 0.005 }, sought)?.spread ?? 0,
   },
 ]);
