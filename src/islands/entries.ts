@@ -1,0 +1,126 @@
+import type { SymbolSpec } from '../../calculators/core/formula.ts';
+import { plainNumber } from '../../calculators/core/print.ts';
+import { quantityFigures, readQuantity, type Reading } from '../../calculators/core/quantity.ts';
+import { findUnit, fromSI, unit, widthFromSI, type UnitSymbol } from '../../calculators/core/units.ts';
+
+/** What stands in one field: the text, the unit chosen beside it and the `±` text, which may be empty. */
+export interface Entry {
+  readonly text: string;
+  readonly unit: UnitSymbol;
+  readonly spread: string;
+  /** The value in SI while the text is only another unit's rounding of it. */
+  readonly exact?: number;
+}
+
+export type EntrySpec = Pick<SymbolSpec, 'unit' | 'show' | 'range' | 'usual'>;
+
+/** An entry from a written quantity: `'150 mm'`. */
+export function entryOf(text: string): Entry {
+  const symbol = quantityFigures(text).unit;
+  return { text: text.slice(0, text.indexOf(' ')), unit: symbol, spread: '' };
+}
+
+/** An entry for a number in SI, to six figures unless told; the number itself is kept. */
+export function entryFor(si: number, symbol: UnitSymbol, figures = 6): Entry {
+  return { text: plainNumber(fromSI(si, symbol), { figures }), unit: symbol, spread: '', exact: si };
+}
+
+export function readEntry({ text, unit: symbol, spread, exact }: Entry, spec: EntrySpec): Reading {
+  const reading = readQuantity(spread.trim() === '' ? text : `${text} ± ${spread}`, {
+    unit: spec.unit,
+    show: symbol,
+  });
+  return reading.ok && exact !== undefined ? { ...reading, value: exact } : reading;
+}
+
+/** After typing: a unit or a spread written in the text moves to its own place. */
+export function settled(entry: Entry, spec: EntrySpec): Entry {
+  const reading = readEntry(entry, spec);
+  if (!reading.ok || entry.exact !== undefined) return entry;
+  const inline = /±|\+ ?\/? ?-/.test(entry.text) && reading.spread !== undefined;
+  if (reading.unit === entry.unit && !inline) return entry;
+  return {
+    text: plainNumber(reading.written),
+    unit: reading.unit,
+    spread: inline ? plainNumber(widthFromSI(reading.spread, reading.unit), { figures: 6 }) : entry.spread,
+  };
+}
+
+/** The same quantity in another unit. A text that cannot be read is left alone. */
+export function inUnit(entry: Entry, spec: EntrySpec, symbol: UnitSymbol): Entry {
+  const reading = readEntry(entry, spec);
+  if (!reading.ok) return { text: entry.text, unit: symbol, spread: entry.spread };
+  const bare = /^[\d.,\s]+$/.test(entry.spread) && reading.spread !== undefined;
+  return {
+    ...entryFor(reading.value, symbol),
+    spread: bare ? plainNumber(widthFromSI(reading.spread, symbol), { figures: 3 }) : entry.spread,
+  };
+}
+
+/** One step up or down: one in the second figure, so that a press changes a number by 1 to 10 %. */
+export function stepped(entry: Entry, spec: EntrySpec, direction: 1 | -1): Entry {
+  const reading = readEntry(entry, spec);
+  const usual = spec.usual === undefined ? 0 : fromSI(unitValue(spec.usual, spec.unit), entry.unit);
+  const now = reading.ok ? fromSI(reading.value, reading.unit) : usual;
+  const size = Math.abs(now) || Math.abs(usual) || 1;
+  const step = 10 ** (Math.floor(Math.log10(size)) - 1);
+  const next = Math.round(now / step + direction) * step;
+  return {
+    text: plainNumber(next, { figures: 10 }),
+    unit: reading.ok ? reading.unit : entry.unit,
+    spread: entry.spread,
+  };
+}
+
+const unitValue = (value: number, symbol: UnitSymbol): number =>
+  value * unit(symbol).factor + unit(symbol).offset;
+
+export function negated({ text, unit: symbol, spread }: Entry): Entry {
+  const trimmed = text.trim();
+  return { text: /^[-−]/.test(trimmed) ? trimmed.slice(1) : `-${trimmed}`, unit: symbol, spread };
+}
+
+/** Whether the field may hold a number below zero in the unit it shows. */
+export function mayBeNegative(spec: EntrySpec, symbol: UnitSymbol): boolean {
+  return spec.range === undefined
+    ? unit(spec.unit).kind !== 'plain'
+    : fromSI(unitValue(spec.range[0], spec.unit), symbol) < 0;
+}
+
+/** `filling/velocity:find=v&h=150mm&dp=15inHg±5%25`: a calculator's state as the part of an address after `#`. */
+export function toFragment(id: string, find: string, entries: Readonly<Record<string, Entry>>): string {
+  const parts = Object.entries(entries)
+    .filter(([symbol]) => symbol !== find)
+    .map(([symbol, { text, unit: written, spread }]) => {
+      const value = `${text.trim()}${written === '1' ? '' : written}${spread.trim() === '' ? '' : `±${spread.trim()}`}`;
+      return `${symbol}=${value.replace(/[%&=#\s]/g, encodeURIComponent)}`;
+    });
+  return `${id}:${[`find=${find}`, ...parts].join('&')}`;
+}
+
+/** The state in a fragment that belongs to this calculator; undefined for an anchor or another calculator's. */
+export function fromFragment(hash: string, id: string): Readonly<Record<string, string>> | undefined {
+  const text = hash.replace(/^#/, '');
+  if (!text.startsWith(`${id}:`) || !text.includes('=')) return undefined;
+  const found: Record<string, string> = {};
+  for (const part of text.slice(id.length + 1).split('&')) {
+    const at = part.indexOf('=');
+    if (at < 1) continue;
+    try {
+      found[part.slice(0, at)] = decodeURIComponent(part.slice(at + 1));
+    } catch {
+      // A mangled part of a link is left out; the field keeps its example.
+    }
+  }
+  return found;
+}
+
+/** An entry from the text of a link. What cannot be read is shown as it came, with its message. */
+export function entryFromLink(text: string, spec: EntrySpec, symbol: UnitSymbol): Entry {
+  const [value = '', spread = ''] = text.split('±');
+  const read = settled({ text: value, unit: symbol, spread: '' }, spec);
+  return { ...read, spread: spread.replace(/[^\d.,%eE +\-/a-zA-Zµ°Δ"²³]/g, '') };
+}
+
+/** The unit a field starts with. */
+export const homeUnit = (spec: EntrySpec): UnitSymbol => findUnit(spec.show ?? spec.unit)!.symbol;

@@ -1,0 +1,39 @@
+import type { Formula, How, SymbolSpec } from '../../calculators/core/formula.ts';
+import { didYouMean } from '../../calculators/core/nearest.ts';
+import { formulas } from '../../calculators/formulas/index.ts';
+import { sources, type Source } from '../../calculators/sources.ts';
+
+/** The formula with this id; stops the build with a sentence when there is none. */
+export function formulaOf(id: string, asked: string): Formula {
+  const formula = formulas[id];
+  if (formula) return formula;
+  throw new Error(`${asked}: no formula "${id}"${didYouMean(id, Object.keys(formulas))}`);
+}
+
+export function symbolOf(formula: Formula, name: string, asked: string): SymbolSpec {
+  const spec = (formula.symbols as Readonly<Record<string, SymbolSpec>>)[name];
+  if (spec) return spec;
+  throw new Error(
+    `${asked}: "${formula.id}" has no symbol "${name}"${didYouMean(name, Object.keys(formula.symbols))}`,
+  );
+}
+
+export function sourceOf(key: string, asked: string): Source {
+  const source = (sources as Readonly<Record<string, Source>>)[key];
+  if (source) return source;
+  throw new Error(`${asked}: no source "${key}"${didYouMean(key, Object.keys(sources))}`);
+}
+
+/** How a number is known, as a reader is told. */
+export const howWords: Readonly<Record<How, string>> = {
+  read: 'read in the source',
+  memory: 'recalled, not looked up again',
+  'common practice': 'common practice',
+  estimate: 'estimate',
+};
+
+/** `filling` → `Filling`; `burn-out` → `Burn out`. */
+export function chapterName(id: string): string {
+  const chapter = id.split('/')[0]!.replaceAll('-', ' ');
+  return chapter.charAt(0).toUpperCase() + chapter.slice(1);
+}

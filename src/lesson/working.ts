@@ -1,0 +1,96 @@
+import type { Formula } from '../../calculators/core/formula.ts';
+import { didYouMean } from '../../calculators/core/nearest.ts';
+import { printNumber, printQuantity } from '../../calculators/core/print.ts';
+import { quantity, quantityFigures } from '../../calculators/core/quantity.ts';
+import { constantsOf, rearrange, solve, usualOf } from '../../calculators/core/solve.ts';
+import { substituted } from '../../calculators/core/typeset.ts';
+import { fromSI, sameDimension, unit, type Quantity } from '../../calculators/core/units.ts';
+import { symbolOf } from './lookup.ts';
+
+export type Given = Readonly<Record<string, Quantity>>;
+
+export interface Working {
+  /** In SI. */
+  readonly value: number;
+  /** `0.42 s`, in the bench unit. */
+  readonly answer: string;
+  /** The rearranged right side with its numbers in, when there is a rearrangement. */
+  readonly numbers: string | undefined;
+  /** Every symbol that went in, as written or as printed. */
+  readonly given: readonly {
+    readonly symbol: string;
+    readonly text: string;
+    readonly from: 'given' | 'usual' | 'constant';
+  }[];
+}
+
+const raised = (text: string): string =>
+  text.replace(/\^([0-9])(?![\d.])/g, (_, digit: string) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!);
+
+/**
+ * A formula worked with written quantities at build. Usual values stand in for what is not given and are
+ * listed as such. Stops the build with a sentence when a quantity does not fit or there is no answer.
+ */
+export function workedFormula(
+  formula: Formula,
+  given: Given,
+  find: string,
+  asked: string,
+  figures = 3,
+): Working {
+  const found = symbolOf(formula, find, asked);
+  const written: Record<string, number> = {};
+  for (const [symbol, text] of Object.entries(given)) {
+    const spec = symbolOf(formula, symbol, asked);
+    if (symbol === find) throw new Error(`${asked}: "${find}" is both given and sought`);
+    const typed = unit(quantityFigures(text).unit);
+    const wants = unit(spec.unit);
+    if (!sameDimension(typed.dimension, wants.dimension) || typed.kind !== wants.kind)
+      throw new Error(`${asked}: ${symbol} = ${text} is not a quantity in ${spec.unit}`);
+    written[symbol] = quantity(text);
+  }
+  const usual = usualOf(formula);
+  const constants = constantsOf(formula);
+  const values = { ...usual, ...constants, ...written };
+  const solved = solve(formula, values, find);
+  if (!solved.ok) throw new Error(`${asked}: ${solved.reason}`);
+  const equation = rearrange(formula, find);
+  const number = (symbol: string): string => {
+    const spec = symbolOf(formula, symbol, asked);
+    const value = values[symbol]!;
+    const text = printNumber(formula.empirical === true ? fromSI(value, spec.unit) : value, { figures: 4 });
+    return text.startsWith('−') || text.includes('×') ? `(${text})` : text;
+  };
+  return {
+    value: solved.value,
+    answer: printQuantity(solved.value, found.show ?? found.unit, { figures }),
+    numbers: equation && raised(substituted(equation.right, number)),
+    given: Object.keys(formula.symbols).flatMap((symbol) => {
+      const value = values[symbol];
+      if (symbol === find || value === undefined) return [];
+      const spec = symbolOf(formula, symbol, asked);
+      const from =
+        symbol in written
+          ? ('given' as const)
+          : symbol in constants
+            ? ('constant' as const)
+            : ('usual' as const);
+      const text =
+        given[symbol]?.replace('-', '−').replace(/ 1$/, '') ??
+        printQuantity(value, spec.show ?? spec.unit, { figures: from === 'constant' ? 6 : 3 });
+      return [{ symbol, text, from }];
+    }),
+  };
+}
+
+/** Refuses properties a component does not know, so that a slip in a lesson stops the build. */
+export function onlyProps(
+  props: Readonly<Record<string, unknown>>,
+  known: readonly string[],
+  asked: string,
+): void {
+  for (const name of Object.keys(props)) {
+    if (!known.includes(name) && !name.startsWith('data-astro') && name !== 'slot')
+      throw new Error(`${asked}: no property "${name}"${didYouMean(name, known)}`);
+  }
+}
