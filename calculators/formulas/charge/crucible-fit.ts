@@ -37,13 +37,23 @@ export const crucibleFit = defineFormula({
       show: '%',
       range: [0.1, 0.75],
       why: 'a quarter left free keeps the metal in when it is lifted, stirred and tilted',
-      limit: { above: 0.8, why: 'the crucible would be more than four fifths full: take a larger one or melt less' },
+      limit: {
+        above: 0.8,
+        why: 'the crucible would be more than four fifths full: take a larger one or melt less',
+      },
       usual: 0.75,
       note: 'Bulky scrap stands higher than the metal it melts to: feed it in warm and dry.',
     },
   },
-  assumes: ['the lining has no thick glaze or skull', 'the crucible is no wider at the top than at the middle by much'],
-  source: { key: 'trade-practice', at: 'fill to three quarters, four fifths at most', how: 'common practice' },
+  assumes: [
+    'the lining has no thick glaze or skull',
+    'the crucible is no wider at the top than at the middle by much',
+  ],
+  source: {
+    key: 'trade-practice',
+    at: 'fill to three quarters, four fifths at most',
+    how: 'common practice',
+  },
   examples: [
     {
       title: 'a small clay-graphite crucible of 30 cm³',

@@ -52,13 +52,20 @@ export const deoxidiser = defineFormula({
     'a copper alloy without silicon or aluminium: those deoxidise themselves and phosphorus harms them',
     'phosphorus already in returned metal is counted off',
   ],
-  source: { key: 'trade-practice', at: '0.01 to 0.03 % phosphorus, from 15 % phosphor-copper', how: 'common practice' },
+  source: {
+    key: 'trade-practice',
+    at: '0.01 to 0.03 % phosphorus, from 15 % phosphor-copper',
+    how: 'common practice',
+  },
   examples: [
     {
       title: '300 g of gunmetal',
       given: { m: '300 g', x: '0.02 %', P: '15 %', r: '80 %' },
       expect: { m_d: '0.50 g' },
-      from: { byHand: '300 g × 2 ÷ 10 000 = 0.06 g of phosphorus; 0.06 ÷ 0.15 = 0.4 g; one fifth is lost, so 0.4 ÷ 0.8 = 0.50 g' },
+      from: {
+        byHand:
+          '300 g × 2 ÷ 10 000 = 0.06 g of phosphorus; 0.06 ÷ 0.15 = 0.4 g; one fifth is lost, so 0.4 ÷ 0.8 = 0.50 g',
+      },
     },
   ],
   caution: [

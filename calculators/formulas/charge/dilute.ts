@@ -55,14 +55,19 @@ export const dilute = defineFormula({
       why: 'the share wanted must lie between what the melt has and what is added',
     },
   ],
-  assumes: ['nothing burns away: add for melting loss afterwards', 'only one element is brought to its target'],
+  assumes: [
+    'nothing burns away: add for melting loss afterwards',
+    'only one element is brought to its target',
+  ],
   source: { key: 'jewellers-forum', at: 'threads on raising and lowering the carat', how: 'read' },
   examples: [
     {
       title: '60 g of fine silver to sterling with copper',
       given: { m: '60 g', x_0: '99.9 %', x_1: '92.5 %', x_a: '0 %' },
       expect: { m_a: '4.80 g' },
-      from: { byHand: '60 × 0.999 = 59.94 g of silver; 59.94 ÷ 0.925 = 64.80 g of sterling, so 4.80 g of copper' },
+      from: {
+        byHand: '60 × 0.999 = 59.94 g of silver; 59.94 ÷ 0.925 = 64.80 g of sterling, so 4.80 g of copper',
+      },
     },
     {
       title: 'raising 40 g of 80 % to 90 % with metal of 98 %',

@@ -60,7 +60,8 @@ export const massFromPattern = defineFormula({
       given: { m_p: '5.5 g', rho_m: '8360 kg/m³', rho_p: '960 kg/m³', s: '2 %' },
       expect: { m: '45.13 g' },
       from: {
-        byHand: '1.02 cubed is 1.0404 × 1.02 = 1.061208. 5.5 ÷ 0.96 = 5.72917 cm³ of wax; ÷ 1.061208 = 5.39872 cm³ of metal; × 8.36 = 45.133 g',
+        byHand:
+          '1.02 cubed is 1.0404 × 1.02 = 1.061208. 5.5 ÷ 0.96 = 5.72917 cm³ of wax; ÷ 1.061208 = 5.39872 cm³ of metal; × 8.36 = 45.133 g',
       },
     },
   ],

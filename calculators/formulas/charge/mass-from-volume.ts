@@ -31,7 +31,10 @@ export const massFromVolume = defineFormula({
       usual: 5.6e-6,
     },
   },
-  assumes: ['the part is sound: pores make it lighter', 'the volume is that of the cold part, not of the pattern'],
+  assumes: [
+    'the part is sound: pores make it lighter',
+    'the volume is that of the cold part, not of the pattern',
+  ],
   source: { key: 'groover', at: 'ch. 10, pouring and solidification', how: 'memory' },
   examples: [
     {

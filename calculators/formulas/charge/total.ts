@@ -62,7 +62,11 @@ export const total = defineFormula({
     'the cavity is taken full of solid metal: with no feeder the void inside makes the part a little lighter, never heavier',
     'the loss is a share of what is charged',
   ],
-  source: { key: 'trade-practice', at: 'casting, runners and button plus melting loss', how: 'common practice' },
+  source: {
+    key: 'trade-practice',
+    at: 'casting, runners and button plus melting loss',
+    how: 'common practice',
+  },
   examples: [
     {
       title: 'the lamp shield',
@@ -74,7 +78,9 @@ export const total = defineFormula({
       title: 'a keeper with a feeder',
       given: { m_part: '27.8 g', m_sprue: '21.0 g', m_feeder: '12.2 g', m_heel: '3.0 g', m: '67.37 g' },
       expect: { w: '5.0 %' },
-      from: { byHand: '27.8 + 21.0 + 12.2 + 3.0 = 64.0 g; 64.0 ÷ 67.37 = 0.94998, so 0.05002 of the charge is lost' },
+      from: {
+        byHand: '27.8 + 21.0 + 12.2 + 3.0 = 64.0 g; 64.0 ÷ 67.37 = 0.94998, so 0.05002 of the charge is lost',
+      },
     },
   ],
   caution: [

@@ -41,15 +41,26 @@ export const volumeByImmersion = defineFormula({
       usual: 998.2,
     },
   },
-  where: [{ test: 'm_w < m_a', why: 'hung in water the part must read less than in air: look for the thread touching' }],
-  assumes: ['no bubbles cling to the part', 'the water does not soak in', 'the lift of the air is neglected: about 1 part in 1000'],
+  where: [
+    {
+      test: 'm_w < m_a',
+      why: 'hung in water the part must read less than in air: look for the thread touching',
+    },
+  ],
+  assumes: [
+    'no bubbles cling to the part',
+    'the water does not soak in',
+    'the lift of the air is neglected: about 1 part in 1000',
+  ],
   source: { key: 'giancoli', at: 'ch. 10, Archimedes’ principle', how: 'memory' },
   examples: [
     {
       title: 'the lamp shield',
       given: { m_a: '46.12 g', m_w: '40.55 g', rho_w: '0.9982 g/cm³' },
       expect: { V: '5.580 cm³' },
-      from: { byHand: '46.12 − 40.55 = 5.57 g of water displaced; 5.57 ÷ 0.9982 = 5.57 × 1.001803 = 5.5800 cm³' },
+      from: {
+        byHand: '46.12 − 40.55 = 5.57 g of water displaced; 5.57 ÷ 0.9982 = 5.57 × 1.001803 = 5.5800 cm³',
+      },
     },
   ],
   caution: ['Dry the part or pattern right through before it goes anywhere near the melt.'],

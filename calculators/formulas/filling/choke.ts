@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { dischargeCoefficient, gravity, liquidDensity, pressureDifference } from '../symbols.ts';
 
 export const choke = defineFormula({
   id: 'filling/choke',
@@ -22,14 +23,7 @@ export const choke = defineFormula({
       usual: 0.06,
       note: 'Casting and everything after the choke, not the sprue above it.',
     },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
+    rho: liquidDensity,
     t: {
       name: 'time to fill',
       unit: 's',
@@ -37,14 +31,7 @@ export const choke = defineFormula({
       why: 'slower than a minute the metal is cold; faster than this it is thrown',
       usual: 1,
     },
-    C: {
-      name: 'discharge coefficient',
-      unit: '1',
-      range: [0.3, 1],
-      why: 'below 0.3 look for a blockage; above 1 is impossible',
-      usual: 0.7,
-      note: 'The share of the ideal speed left after entry, bends and friction.',
-    },
+    C: dischargeCoefficient,
     h: {
       name: 'effective head',
       unit: 'm',
@@ -53,16 +40,8 @@ export const choke = defineFormula({
       why: 'as tall as a small mould and its cup may be',
       usual: 0.04,
     },
-    dp: {
-      name: 'pressure above the metal less pressure in the cavity',
-      sign: 'Δp',
-      unit: 'Pa',
-      show: 'kPa',
-      range: [0, 101325],
-      why: 'no suction takes away more than one atmosphere',
-      usual: 15000,
-    },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    dp: pressureDifference,
+    g: gravity,
   },
   assumes: [
     'density of the liquid, not the solid',

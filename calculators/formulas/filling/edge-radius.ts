@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { gravity, liquidDensity, pressureDifference, surfaceTension } from '../symbols.ts';
 
 export const edgeRadius = defineFormula({
   id: 'filling/edge-radius',
@@ -13,23 +14,8 @@ export const edgeRadius = defineFormula({
       range: [0.000001, 0.01],
       why: 'finer than a grain of sand, or no edge at all',
     },
-    gamma: {
-      name: 'surface tension',
-      sign: 'γ',
-      unit: 'N/m',
-      range: [0.05, 2.5],
-      why: 'from water to iron',
-      usual: 1.2,
-      note: 'Copper alloys about 1.2, silver 0.9, clean aluminium 0.85 to 1.05; an oxide skin acts like more.',
-    },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
+    gamma: surfaceTension,
+    rho: liquidDensity,
     h: {
       name: 'head of metal above the edge',
       unit: 'm',
@@ -38,15 +24,7 @@ export const edgeRadius = defineFormula({
       why: 'as tall as a small mould and its cup may be',
       usual: 0.04,
     },
-    dp: {
-      name: 'pressure above the metal less pressure in the cavity',
-      sign: 'Δp',
-      unit: 'Pa',
-      show: 'kPa',
-      range: [0, 101325],
-      why: 'no suction takes away more than one atmosphere',
-      usual: 15000,
-    },
+    dp: pressureDifference,
     p_gas: {
       name: 'gas pressed into the corner',
       unit: 'Pa',
@@ -56,7 +34,7 @@ export const edgeRadius = defineFormula({
       usual: 100,
       note: 'Above the pressure of the rest of the cavity: steam, binder smoke, trapped air.',
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   where: [
     {

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { gravity, liquidDensity } from '../symbols.ts';
 
 export const entryHead = defineFormula({
   id: 'filling/entry-head',
@@ -31,15 +32,8 @@ export const entryHead = defineFormula({
       why: 'no suction takes away more than one atmosphere',
       usual: 1000,
     },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    rho: liquidDensity,
+    g: gravity,
   },
   assumes: ['the metal stands still at the opening: speed needs more head than this'],
   source: { key: 'campbell', at: 'ch. 3, surface tension controlled filling', how: 'memory' },

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { surfaceTension } from '../symbols.ts';
 
 export const entryPressure = defineFormula({
   id: 'filling/entry-pressure',
@@ -14,15 +15,7 @@ export const entryPressure = defineFormula({
       why: 'finer than a tenth of a millimetre, metal does not enter in practice',
       note: 'Below zero the opening draws the liquid in, as water in glass.',
     },
-    gamma: {
-      name: 'surface tension',
-      sign: 'γ',
-      unit: 'N/m',
-      range: [0.05, 2.5],
-      why: 'from water to iron',
-      usual: 1.2,
-      note: 'Copper alloys about 1.2, silver 0.9, clean aluminium 0.85 to 1.05; an oxide skin acts like more.',
-    },
+    gamma: surfaceTension,
     theta: {
       name: 'contact angle',
       sign: 'θ',

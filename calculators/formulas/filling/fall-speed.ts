@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { gravity } from '../symbols.ts';
 
 export const fallSpeed = defineFormula({
   id: 'filling/fall-speed',
@@ -27,7 +28,7 @@ export const fallSpeed = defineFormula({
       why: 'as tall as a small mould and its cup may be',
       usual: 0.03,
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   assumes: ['free fall, no friction'],
   source: { key: 'groover', at: 'ch. 10, Bernoulli', how: 'memory' },

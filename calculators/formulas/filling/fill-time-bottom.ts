@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { dischargeCoefficient, gravity } from '../symbols.ts';
 
 export const fillTimeBottom = defineFormula({
   id: 'filling/fill-time-bottom',
@@ -20,14 +21,7 @@ export const fillTimeBottom = defineFormula({
       why: 'from a pin hole to a large gate',
       usual: 0.0002,
     },
-    C: {
-      name: 'discharge coefficient',
-      unit: '1',
-      range: [0.3, 1],
-      why: 'below 0.3 look for a blockage; above 1 is impossible',
-      usual: 0.7,
-      note: 'The share of the ideal speed left after entry, bends and friction.',
-    },
+    C: dischargeCoefficient,
     A: {
       name: 'area of the gate',
       unit: 'm²',
@@ -52,7 +46,7 @@ export const fillTimeBottom = defineFormula({
       why: 'as tall as a small mould may be',
       usual: 0.06,
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   where: [
     {

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { dischargeCoefficient, gravity } from '../symbols.ts';
 
 export const fillTimeTop = defineFormula({
   id: 'filling/fill-time-top',
@@ -20,14 +21,7 @@ export const fillTimeTop = defineFormula({
       why: 'small castings',
       usual: 5.6e-6,
     },
-    C: {
-      name: 'discharge coefficient',
-      unit: '1',
-      range: [0.3, 1],
-      why: 'below 0.3 look for a blockage; above 1 is impossible',
-      usual: 0.7,
-      note: 'The share of the ideal speed left after entry, bends and friction.',
-    },
+    C: dischargeCoefficient,
     A: {
       name: 'area of the gate or choke',
       unit: 'm²',
@@ -44,7 +38,7 @@ export const fillTimeTop = defineFormula({
       why: 'as tall as a small mould and its cup may be',
       usual: 0.04,
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   assumes: ['a constant head, running full', 'for a gate at the parting use the effective head'],
   source: { key: 'ghosh-mallik', at: 'ch. 2, top gating', how: 'read' },

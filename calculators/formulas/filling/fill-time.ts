@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { metalSpeed } from '../symbols.ts';
 
 export const fillTime = defineFormula({
   id: 'filling/fill-time',
@@ -20,13 +21,7 @@ export const fillTime = defineFormula({
       why: 'small castings',
       usual: 0.075,
     },
-    v: {
-      name: 'speed of the metal',
-      unit: 'm/s',
-      range: [0.01, 10],
-      why: 'faster than this the metal is a spray; slower, it stands',
-      usual: 0.5,
-    },
+    v: metalSpeed,
   },
   assumes: [
     'one speed all the way: use the lowest you expect, late in the fill',

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { gravity, liquidDensity, surfaceTension } from '../symbols.ts';
 
 export const gateSpeed = defineFormula({
   id: 'filling/gate-speed',
@@ -12,24 +13,9 @@ export const gateSpeed = defineFormula({
       range: [0.1, 1],
       why: 'faster than this the metal is a spray; slower, it stands',
     },
-    gamma: {
-      name: 'surface tension',
-      sign: 'γ',
-      unit: 'N/m',
-      range: [0.05, 2.5],
-      why: 'from water to iron',
-      usual: 1.2,
-      note: 'Copper alloys about 1.2, silver 0.9, clean aluminium 0.85 to 1.05; an oxide skin acts like more.',
-    },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    gamma: surfaceTension,
+    rho: liquidDensity,
+    g: gravity,
   },
   assumes: [
     'a jet may rise no higher than a drop can stand: two times the root of γ/(ρg)',

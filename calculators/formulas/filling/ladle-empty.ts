@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { dischargeCoefficient, gravity } from '../symbols.ts';
 
 export const ladleEmpty = defineFormula({
   id: 'filling/ladle-empty',
@@ -36,15 +37,8 @@ export const ladleEmpty = defineFormula({
       why: 'as tall as a small mould and its cup may be',
       usual: 0.02,
     },
-    C: {
-      name: 'discharge coefficient',
-      unit: '1',
-      range: [0.3, 1],
-      why: 'below 0.3 look for a blockage; above 1 is impossible',
-      usual: 0.7,
-      note: 'The share of the ideal speed left after entry, bends and friction.',
-    },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    C: dischargeCoefficient,
+    g: gravity,
   },
   where: [{ test: 'D > d', why: 'The nozzle must be smaller than the ladle.' }],
   assumes: ['straight walls, no freezing in the nozzle', 'open above and below'],

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { liquidDensity } from '../symbols.ts';
 
 export const losses = defineFormula({
   id: 'filling/losses',
@@ -52,14 +53,7 @@ export const losses = defineFormula({
       usual: 0.9,
       note: 'From head and pressure alone.',
     },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
+    rho: liquidDensity,
     mu: {
       name: 'viscosity of the liquid metal',
       sign: 'μ',

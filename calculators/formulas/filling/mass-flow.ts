@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { dischargeCoefficient, gravity, liquidDensity } from '../symbols.ts';
 
 export const massFlow = defineFormula({
   id: 'filling/mass-flow',
@@ -13,22 +14,8 @@ export const massFlow = defineFormula({
       range: [0.00001, 200],
       why: 'from a dribble to a large ladle',
     },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
-    C: {
-      name: 'discharge coefficient',
-      unit: '1',
-      range: [0.3, 1],
-      why: 'below 0.3 look for a blockage; above 1 is impossible',
-      usual: 0.7,
-      note: 'The share of the ideal speed left after entry, bends and friction.',
-    },
+    rho: liquidDensity,
+    C: dischargeCoefficient,
     A: {
       name: 'area of the opening',
       unit: 'm²',
@@ -45,7 +32,7 @@ export const massFlow = defineFormula({
       why: 'as tall as a small mould and its cup may be',
       usual: 0.04,
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   assumes: ['running full, no suction, no freezing'],
   source: { key: 'ghosh-mallik', at: 'ch. 2, Example 2.3', how: 'read' },

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { liquidHeat, stefanBoltzmann } from '../symbols.ts';
 
 export const metalLoss = defineFormula({
   id: 'filling/metal-loss',
@@ -70,14 +71,8 @@ export const metalLoss = defineFormula({
       why: 'small charges, from a gram',
       usual: 0.05,
     },
-    c: {
-      name: 'specific heat of the liquid metal',
-      unit: 'J/(kg·K)',
-      range: [100, 1500],
-      why: 'the materials of the workshop lie here',
-      usual: 520,
-    },
-    sigma: { name: 'Stefan–Boltzmann constant', sign: 'σ', unit: 'W/(m²·K⁴)', constant: 5.670374419e-8 },
+    c: liquidHeat,
+    sigma: stefanBoltzmann,
   },
   where: [{ test: 'T > T_a', why: 'The metal is no hotter than the room.' }],
   assumes: [

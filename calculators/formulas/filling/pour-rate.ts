@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { liquidDensity } from '../symbols.ts';
 
 export const pourRate = defineFormula({
   id: 'filling/pour-rate',
@@ -21,14 +22,7 @@ export const pourRate = defineFormula({
       why: 'small charges, from a gram',
       usual: 0.06,
     },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
+    rho: liquidDensity,
     t: {
       name: 'time of pouring',
       unit: 's',

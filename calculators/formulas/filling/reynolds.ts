@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { liquidDensity, metalSpeed } from '../symbols.ts';
 
 export const reynolds = defineFormula({
   id: 'filling/reynolds',
@@ -13,21 +14,8 @@ export const reynolds = defineFormula({
       why: 'outside it one of the two hardly matters',
       note: 'Below about 2300 smooth, above about 4000 in eddies.',
     },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
-    v: {
-      name: 'speed of the metal',
-      unit: 'm/s',
-      range: [0.01, 10],
-      why: 'faster than this the metal is a spray; slower, it stands',
-      usual: 0.5,
-    },
+    rho: liquidDensity,
+    v: metalSpeed,
     D: {
       name: 'hydraulic diameter',
       unit: 'm',

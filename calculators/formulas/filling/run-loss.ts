@@ -1,4 +1,12 @@
 import { defineFormula } from '../../core/formula.ts';
+import {
+  interfaceCoefficient,
+  liquidDensity,
+  liquidHeat,
+  metalSpeed,
+  modulusOfSection,
+  mouldTemperature,
+} from '../symbols.ts';
 
 export const runLoss = defineFormula({
   id: 'filling/run-loss',
@@ -21,22 +29,8 @@ export const runLoss = defineFormula({
       why: 'from tin to iron',
       usual: 1323.15,
     },
-    T_m: {
-      name: 'mould temperature',
-      unit: 'K',
-      show: '°C',
-      range: [250, 1200],
-      why: 'from a frosty workshop to the hottest investment',
-      usual: 423.15,
-    },
-    h: {
-      name: 'interface coefficient',
-      unit: 'W/(m²·K)',
-      range: [50, 20000],
-      why: 'from a gap of air to a pressed contact',
-      usual: 1000,
-      note: 'How well the face passes heat. 200 to 1000 for copper alloys on sand: an estimate, and the largest doubt of all.',
-    },
+    T_m: mouldTemperature,
+    h: interfaceCoefficient,
     l: {
       name: 'length of the run',
       unit: 'm',
@@ -45,37 +39,10 @@ export const runLoss = defineFormula({
       why: 'small castings',
       usual: 0.05,
     },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
-    c: {
-      name: 'specific heat of the liquid metal',
-      unit: 'J/(kg·K)',
-      range: [100, 1500],
-      why: 'the materials of the workshop lie here',
-      usual: 520,
-    },
-    M: {
-      name: 'modulus',
-      unit: 'm',
-      show: 'mm',
-      range: [0.0001, 0.05],
-      why: 'from a thin web to a block of 20 kg; larger needs other methods',
-      usual: 0.000428,
-      note: 'Volume over the surface that really cools.',
-    },
-    v: {
-      name: 'speed of the metal',
-      unit: 'm/s',
-      range: [0.01, 10],
-      why: 'faster than this the metal is a spray; slower, it stands',
-      usual: 0.5,
-    },
+    rho: liquidDensity,
+    c: liquidHeat,
+    M: modulusOfSection,
+    v: metalSpeed,
   },
   where: [{ test: 'T_1 > T_m', why: 'The metal is no hotter than the mould.' }],
   assumes: [

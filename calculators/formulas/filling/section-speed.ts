@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { metalSpeed } from '../symbols.ts';
 
 export const sectionSpeed = defineFormula({
   id: 'filling/section-speed',
@@ -6,13 +7,7 @@ export const sectionSpeed = defineFormula({
   answers: 'How fast does the metal run here, when several sections share one flow?',
   equation: 'v = Q / (n * A)',
   symbols: {
-    v: {
-      name: 'speed of the metal',
-      unit: 'm/s',
-      range: [0.01, 10],
-      why: 'faster than this the metal is a spray; slower, it stands',
-      usual: 0.5,
-    },
+    v: metalSpeed,
     Q: {
       name: 'flow of metal',
       unit: 'm³/s',

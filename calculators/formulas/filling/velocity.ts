@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { dischargeCoefficient, gravity, liquidDensity } from '../symbols.ts';
 
 export const velocity = defineFormula({
   id: 'filling/velocity',
@@ -12,14 +13,7 @@ export const velocity = defineFormula({
       range: [0, 10],
       why: 'faster than this the metal is a spray; slower, it stands',
     },
-    C: {
-      name: 'discharge coefficient',
-      unit: '1',
-      range: [0.3, 1],
-      why: 'below 0.3 look for a blockage; above 1 is impossible',
-      usual: 0.7,
-      note: 'The share of the ideal speed left after entry, bends and friction.',
-    },
+    C: dischargeCoefficient,
     h: {
       name: 'head of metal above the entry',
       unit: 'm',
@@ -48,15 +42,8 @@ export const velocity = defineFormula({
       usual: 2805,
       note: 'Surface tension resists narrow openings; 0 for a wide gate.',
     },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    rho: liquidDensity,
+    g: gravity,
   },
   where: [
     {

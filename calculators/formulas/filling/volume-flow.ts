@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { dischargeCoefficient, gravity } from '../symbols.ts';
 
 export const volumeFlow = defineFormula({
   id: 'filling/volume-flow',
@@ -13,14 +14,7 @@ export const volumeFlow = defineFormula({
       range: [1e-8, 0.01],
       why: 'from a dribble to a large ladle',
     },
-    C: {
-      name: 'discharge coefficient',
-      unit: '1',
-      range: [0.3, 1],
-      why: 'below 0.3 look for a blockage; above 1 is impossible',
-      usual: 0.7,
-      note: 'The share of the ideal speed left after entry, bends and friction.',
-    },
+    C: dischargeCoefficient,
     A: {
       name: 'area of the opening',
       unit: 'm²',
@@ -37,7 +31,7 @@ export const volumeFlow = defineFormula({
       why: 'as tall as a small mould and its cup may be',
       usual: 0.04,
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   assumes: ['running full, no suction, no freezing'],
   source: { key: 'ghosh-mallik', at: 'ch. 2, gating', how: 'read' },

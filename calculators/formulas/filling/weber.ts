@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { liquidDensity, metalSpeed, surfaceTension } from '../symbols.ts';
 
 export const weber = defineFormula({
   id: 'filling/weber',
@@ -12,21 +13,8 @@ export const weber = defineFormula({
       range: [0.001, 1000],
       why: 'outside it one of the two hardly matters',
     },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
-    v: {
-      name: 'speed of the metal',
-      unit: 'm/s',
-      range: [0.01, 10],
-      why: 'faster than this the metal is a spray; slower, it stands',
-      usual: 0.5,
-    },
+    rho: liquidDensity,
+    v: metalSpeed,
     r: {
       name: 'radius of the stream',
       unit: 'm',
@@ -36,15 +24,7 @@ export const weber = defineFormula({
       usual: 0.003,
       note: 'The radius, not the diameter: tables that use the diameter are twice as large.',
     },
-    gamma: {
-      name: 'surface tension',
-      sign: 'γ',
-      unit: 'N/m',
-      range: [0.05, 2.5],
-      why: 'from water to iron',
-      usual: 1.2,
-      note: 'Copper alloys about 1.2, silver 0.9, clean aluminium 0.85 to 1.05; an oxide skin acts like more.',
-    },
+    gamma: surfaceTension,
   },
   assumes: ['the length is the radius of curvature of the front'],
   source: { key: 'campbell', at: 'ch. 2, Weber number', how: 'memory' },

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { freezingTemperature, latentHeat, solidHeat } from '../symbols.ts';
 
 export const frontRootHeld = defineFormula({
   id: 'freezing/front-root-held',
@@ -14,31 +15,9 @@ export const frontRootHeld = defineFormula({
       why: 'beyond it the latent heat is not worth counting',
       note: 'Skin thickness is 2ζ√(αt), with α of the solid metal.',
     },
-    c_s: {
-      name: 'specific heat of the solid metal',
-      unit: 'J/(kg·K)',
-      range: [100, 1300],
-      why: 'the materials of the workshop lie here',
-      usual: 400,
-    },
-    L: {
-      name: 'latent heat of freezing',
-      unit: 'J/kg',
-      show: 'kJ/kg',
-      range: [20000, 600000],
-      usual: 200000,
-      why: 'casting metals lie between lead and aluminium-silicon',
-      note: 'For silicon bronze 108 to 200 kJ/kg: the largest doubt about the metal.',
-    },
-    T_f: {
-      name: 'freezing temperature',
-      unit: 'K',
-      show: '°C',
-      range: [450, 1900],
-      why: 'from tin to iron',
-      usual: 1188.15,
-      note: 'The middle of the freezing range. Try both ends to see the spread.',
-    },
+    c_s: solidHeat,
+    L: latentHeat,
+    T_f: freezingTemperature,
     T_0: {
       name: 'temperature of the face',
       unit: 'K',

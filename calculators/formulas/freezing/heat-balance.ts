@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { freezingTemperature, latentHeat, liquidHeat, mouldTemperature, solidHeat } from '../symbols.ts';
 
 export const heatBalance = defineFormula({
   id: 'freezing/heat-balance',
@@ -30,46 +31,11 @@ export const heatBalance = defineFormula({
       why: 'from tin to iron',
       usual: 1373.15,
     },
-    T_f: {
-      name: 'freezing temperature',
-      unit: 'K',
-      show: '°C',
-      range: [450, 1900],
-      why: 'from tin to iron',
-      usual: 1188.15,
-      note: 'The middle of the freezing range. Try both ends to see the spread.',
-    },
-    T_m: {
-      name: 'mould temperature',
-      unit: 'K',
-      show: '°C',
-      range: [250, 1200],
-      why: 'from a frosty workshop to the hottest investment',
-      usual: 423.15,
-    },
-    L: {
-      name: 'latent heat of freezing',
-      unit: 'J/kg',
-      show: 'kJ/kg',
-      range: [20000, 600000],
-      usual: 200000,
-      why: 'casting metals lie between lead and aluminium-silicon',
-      note: 'For silicon bronze 108 to 200 kJ/kg: the largest doubt about the metal.',
-    },
-    c_l: {
-      name: 'specific heat of the liquid metal',
-      unit: 'J/(kg·K)',
-      range: [100, 1500],
-      why: 'the materials of the workshop lie here',
-      usual: 520,
-    },
-    c_s: {
-      name: 'specific heat of the solid metal',
-      unit: 'J/(kg·K)',
-      range: [100, 1300],
-      why: 'the materials of the workshop lie here',
-      usual: 400,
-    },
+    T_f: freezingTemperature,
+    T_m: mouldTemperature,
+    L: latentHeat,
+    c_l: liquidHeat,
+    c_s: solidHeat,
     c_m: {
       name: 'specific heat of the mould',
       unit: 'J/(kg·K)',

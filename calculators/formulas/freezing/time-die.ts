@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { freezingTemperature, freezingTime, latentHeat, solidHeat } from '../symbols.ts';
 
 export const timeDie = defineFormula({
   id: 'freezing/time-die',
@@ -7,12 +8,7 @@ export const timeDie = defineFormula({
   equation:
     't = rho * L * (1 / 2 + sqrt(1 / 4 + c_s * (T_f - T_s) / (3 * L))) * (d + (1 + b_s / b_m) * h * d^2 / (2 * k_s)) / ((1 + b_s / b_m) * h * (T_f - T_s))',
   symbols: {
-    t: {
-      name: 'time to freeze',
-      unit: 's',
-      range: [0.0001, 100000],
-      why: 'shorter than the pour or longer than a day',
-    },
+    t: freezingTime,
     d: {
       name: 'half the thickness of the plate',
       unit: 'm',
@@ -29,22 +25,8 @@ export const timeDie = defineFormula({
       why: 'the materials of the workshop lie here',
       usual: 7520,
     },
-    L: {
-      name: 'latent heat of freezing',
-      unit: 'J/kg',
-      show: 'kJ/kg',
-      range: [20000, 600000],
-      usual: 200000,
-      why: 'casting metals lie between lead and aluminium-silicon',
-      note: 'For silicon bronze 108 to 200 kJ/kg: the largest doubt about the metal.',
-    },
-    c_s: {
-      name: 'specific heat of the solid metal',
-      unit: 'J/(kg·K)',
-      range: [100, 1300],
-      why: 'the materials of the workshop lie here',
-      usual: 400,
-    },
+    L: latentHeat,
+    c_s: solidHeat,
     k_s: {
       name: 'conductivity of the solid metal',
       unit: 'W/(m·K)',
@@ -73,15 +55,7 @@ export const timeDie = defineFormula({
       why: 'from a gap of air to a pressed contact',
       usual: 2000,
     },
-    T_f: {
-      name: 'freezing temperature',
-      unit: 'K',
-      show: '°C',
-      range: [450, 1900],
-      why: 'from tin to iron',
-      usual: 1188.15,
-      note: 'The middle of the freezing range. Try both ends to see the spread.',
-    },
+    T_f: freezingTemperature,
     T_s: {
       name: 'temperature of the face',
       unit: 'K',

@@ -41,7 +41,12 @@ export const density = defineFormula({
       usual: 0.04612,
     },
   },
-  where: [{ test: 'm_w < m_a', why: 'hung in water the part must read less than in air: look for the thread touching' }],
+  where: [
+    {
+      test: 'm_w < m_a',
+      why: 'hung in water the part must read less than in air: look for the thread touching',
+    },
+  ],
   assumes: [
     'no bubbles cling to it and no water soaks in',
     'pores open to the surface fill with water and are not seen',

@@ -32,8 +32,15 @@ export const porosity = defineFormula({
       note: 'Best measured on a hammered piece of the same melt: a book value is often a hundredth off, as much as the porosity sought.',
     },
   },
-  assumes: ['pores hold nothing', 'pores open to the surface are not counted when the density was found in water'],
-  source: { key: 'school-physics', at: 'porosity from bulk and true density, ceramics course notes', how: 'read' },
+  assumes: [
+    'pores hold nothing',
+    'pores open to the surface are not counted when the density was found in water',
+  ],
+  source: {
+    key: 'school-physics',
+    at: 'porosity from bulk and true density, ceramics course notes',
+    how: 'read',
+  },
   examples: [
     {
       title: 'the lamp shield',

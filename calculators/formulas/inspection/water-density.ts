@@ -24,14 +24,19 @@ export const waterDensity = defineFormula({
     },
   },
   assumes: ['clean water at one atmosphere, free of bubbles'],
-  source: { key: 'kell-1975', at: 'equation for one atmosphere; coefficients read in an open reference page', how: 'read' },
+  source: {
+    key: 'kell-1975',
+    at: 'equation for one atmosphere; coefficients read in an open reference page',
+    how: 'read',
+  },
   examples: [
     {
       title: 'ice-cold limit of the polynomial worked by hand at 10 °C',
       given: { T: '10 °C' },
       expect: { rho: '999.70 kg/m³' },
       from: {
-        byHand: '999.83952 + 169.45176 − 0.79870 − 0.04617 + 0.00106 − 0.00003 = 1168.44744; ÷ 1.1687985 = 999.700',
+        byHand:
+          '999.83952 + 169.45176 − 0.79870 − 0.04617 + 0.00106 − 0.00003 = 1168.44744; ÷ 1.1687985 = 999.700',
       },
     },
   ],

@@ -6,7 +6,13 @@ export const energy = defineFormula({
   answers: 'How much heat must go into the metal and the crucible?',
   equation: 'E = m * (c_s * (T_m - T_0) + L + c_l * (T_p - T_m)) + m_k * c_k * (T_p - T_0)',
   symbols: {
-    E: { name: 'heat taken up', unit: 'J', show: 'kJ', range: [100, 2e7], why: 'this course is about small charges' },
+    E: {
+      name: 'heat taken up',
+      unit: 'J',
+      show: 'kJ',
+      range: [100, 2e7],
+      why: 'this course is about small charges',
+    },
     m: {
       name: 'charge',
       unit: 'kg',
@@ -41,7 +47,14 @@ export const energy = defineFormula({
       why: 'a charge is loaded cold or warmed',
       usual: 293.15,
     },
-    L: { name: 'latent heat', unit: 'J/kg', show: 'kJ/kg', range: [2e4, 5e5], why: 'from lead to aluminium with silicon', usual: 150e3 },
+    L: {
+      name: 'latent heat',
+      unit: 'J/kg',
+      show: 'kJ/kg',
+      range: [2e4, 5e5],
+      why: 'from lead to aluminium with silicon',
+      usual: 150e3,
+    },
     c_l: {
       name: 'specific heat of the liquid',
       unit: 'J/(kg·K)',

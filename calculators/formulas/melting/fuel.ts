@@ -6,7 +6,13 @@ export const fuel = defineFormula({
   answers: 'How much gas does this melt burn?',
   equation: 'm_f = E / (eta * H)',
   symbols: {
-    m_f: { name: 'fuel burnt', unit: 'kg', show: 'g', range: [0.0001, 100], why: 'bench furnaces and torches' },
+    m_f: {
+      name: 'fuel burnt',
+      unit: 'kg',
+      show: 'g',
+      range: [0.0001, 100],
+      why: 'bench furnaces and torches',
+    },
     E: {
       name: 'heat metal and crucible must take up',
       unit: 'J',

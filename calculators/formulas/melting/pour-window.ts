@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { stefanBoltzmann } from '../symbols.ts';
 
 export const pourWindow = defineFormula({
   id: 'melting/pour-window',
@@ -77,7 +78,7 @@ export const pourWindow = defineFormula({
       why: 'from bright silver to soot',
       usual: 0.5,
     },
-    sigma: { name: 'Stefan–Boltzmann constant', sign: 'σ', unit: 'W/(m²·K⁴)', constant: 5.670374419e-8 },
+    sigma: stefanBoltzmann,
     T_a: {
       name: 'temperature of the room',
       unit: 'K',

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { stefanBoltzmann } from '../symbols.ts';
 
 export const surfaceLoss = defineFormula({
   id: 'melting/surface-loss',
@@ -6,7 +7,13 @@ export const surfaceLoss = defineFormula({
   answers: 'How fast does each square metre of a hot surface lose heat?',
   equation: 'q = eps * sigma * (T^4 - T_a^4) + h * (T - T_a)',
   symbols: {
-    q: { name: 'heat lost from each area', unit: 'W/m²', show: 'kW/m²', range: [0, 500000], why: 'surfaces up to about 1450 °C' },
+    q: {
+      name: 'heat lost from each area',
+      unit: 'W/m²',
+      show: 'kW/m²',
+      range: [0, 500000],
+      why: 'surfaces up to about 1450 °C',
+    },
     eps: {
       name: 'emissivity',
       sign: 'ε',
@@ -16,7 +23,7 @@ export const surfaceLoss = defineFormula({
       usual: 0.4,
       note: 'Clean bright metal 0.05 to 0.2, oxide skin 0.3 to 0.8, crucible 0.8 to 0.9.',
     },
-    sigma: { name: 'Stefan–Boltzmann constant', sign: 'σ', unit: 'W/(m²·K⁴)', constant: 5.670374419e-8 },
+    sigma: stefanBoltzmann,
     T: {
       name: 'temperature of the surface',
       unit: 'K',
@@ -55,6 +62,8 @@ export const surfaceLoss = defineFormula({
       },
     },
   ],
-  caution: ['At this heat a bare hand hurts in seconds and dry cloth can light: shield, gloves and distance.'],
+  caution: [
+    'At this heat a bare hand hurts in seconds and dry cloth can light: shield, gloves and distance.',
+  ],
   words: ['radiation', 'convection', 'emissivity'],
 });

@@ -6,7 +6,13 @@ export const time = defineFormula({
   answers: 'How long until the charge is ready to pour?',
   equation: 't = E / (eta * P)',
   symbols: {
-    t: { name: 'time', unit: 's', show: 'min', range: [10, 18000], why: 'a melt that takes half a day gathers gas and loses metal' },
+    t: {
+      name: 'time',
+      unit: 's',
+      show: 'min',
+      range: [10, 18000],
+      why: 'a melt that takes half a day gathers gas and loses metal',
+    },
     E: {
       name: 'heat metal and crucible must take up',
       unit: 'J',

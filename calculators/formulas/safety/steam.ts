@@ -64,6 +64,12 @@ export const steam = defineFormula({
     'Metal poured on water, damp sand, rust or bare concrete throws itself out. Dry sand under the whole path.',
     'Never water near the melt; cool running water, 20 minutes, for a burnt person, away from the metal.',
   ],
-  alsoSee: [{ key: 'hse-molten-metal', at: 'safety topics: water in charge materials, read November 2025', how: 'read' }],
+  alsoSee: [
+    {
+      key: 'hse-molten-metal',
+      at: 'safety topics: water in charge materials, read November 2025',
+      how: 'read',
+    },
+  ],
   words: ['explosion', 'water', 'moisture', 'damp'],
 });

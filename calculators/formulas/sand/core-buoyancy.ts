@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { gravity, liquidDensity } from '../symbols.ts';
 
 export const coreBuoyancy = defineFormula({
   id: 'sand/core-buoyancy',
@@ -7,14 +8,7 @@ export const coreBuoyancy = defineFormula({
   equation: 'F = (rho - rho_c) * g * V',
   symbols: {
     F: { name: 'lift on the core', unit: 'N', range: [0, 100000], why: 'the moulds of a small foundry' },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
+    rho: liquidDensity,
     rho_c: {
       name: 'density of the core',
       sign: 'ρ_c',
@@ -32,7 +26,7 @@ export const coreBuoyancy = defineFormula({
       usual: 0.000005,
       note: 'Leave out the prints: they are not in the metal.',
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   assumes: ['the core is wholly surrounded by metal, so metal reaches below it'],
   source: { key: 'groover', at: 'ch. 11, buoyancy on a core', how: 'memory' },

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { gravity, liquidDensity } from '../symbols.ts';
 
 export const lift = defineFormula({
   id: 'sand/lift',
@@ -7,14 +8,7 @@ export const lift = defineFormula({
   equation: 'F = rho * g * h * A',
   symbols: {
     F: { name: 'lift on the cope', unit: 'N', range: [0, 100000], why: 'the moulds of a small foundry' },
-    rho: {
-      name: 'density of the liquid metal',
-      sign: 'ρ',
-      unit: 'kg/m³',
-      range: [1500, 20000],
-      usual: 7520,
-      why: 'casting metals lie between magnesium and gold',
-    },
+    rho: liquidDensity,
     h: {
       name: 'metal in the cup above the roof of the cavity',
       unit: 'm',
@@ -32,7 +26,7 @@ export const lift = defineFormula({
       usual: 0.002,
       note: 'The shadow of the cavity, runners included, not the surface of the metal.',
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   assumes: [
     'a flat roof; where the roof rises use its mean depth below the metal in the cup',

@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { gravity } from '../symbols.ts';
 
 export const weight = defineFormula({
   id: 'sand/weight',
@@ -42,7 +43,7 @@ export const weight = defineFormula({
       why: 'the moulds of a small foundry',
       usual: 1,
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   assumes: [
     'the cope is free to lift: no clamps',

@@ -66,27 +66,41 @@ export const atCavity = defineFormula({
     'a perforated flask in a chamber is another case: there suction comes from all round, as with a sealed top',
     'steady flow with one density of air: good to a tenth or so up to 35 kPa',
   ],
-  source: { key: 'poirier-geiger', at: 'flow through porous media, Darcy’s law, two beds in series', how: 'memory' },
+  source: {
+    key: 'poirier-geiger',
+    at: 'flow through porous media, Darcy’s law, two beds in series',
+    how: 'memory',
+  },
   examples: [
     {
       title: 'the lamp shield under open sand',
       given: { dp_g: '35 kPa', L_c: '40 mm', K_d: '15 AFS', L_d: '25 mm', K_c: '15 AFS' },
       expect: { dp: '21.5 kPa' },
-      from: { byHand: 'the same sand all through, so shares of thickness: 40 of 65 mm lie above; 35 × 40 ÷ 65 = 21.54 kPa' },
+      from: {
+        byHand:
+          'the same sand all through, so shares of thickness: 40 of 65 mm lie above; 35 × 40 ÷ 65 = 21.54 kPa',
+      },
     },
     {
       title: 'finer sand on top',
       given: { dp_g: '30 kPa', L_c: '30 mm', K_d: '40 AFS', L_d: '20 mm', K_c: '20 AFS' },
       expect: { dp: '22.5 kPa' },
-      from: { byHand: 'resistance above 30 ÷ 20 = 1.5, below 20 ÷ 40 = 0.5; the top keeps 1.5 of 2.0; 30 × 0.75 = 22.5 kPa' },
+      from: {
+        byHand:
+          'resistance above 30 ÷ 20 = 1.5, below 20 ÷ 40 = 0.5; the top keeps 1.5 of 2.0; 30 × 0.75 = 22.5 kPa',
+      },
     },
     {
       title: 'a top sealed with film',
       given: { dp_g: '30 kPa', L_c: '30 mm', K_d: '40 AFS', L_d: '20 mm', K_c: '0 AFS' },
       expect: { dp: '30 kPa' },
-      from: { byHand: 'no air can enter from above, none flows, and the cavity has the pressure of the plate' },
+      from: {
+        byHand: 'no air can enter from above, none flows, and the cavity has the pressure of the plate',
+      },
     },
   ],
-  caution: ['More suction is not always better: it loads the sand, drives metal into the face and speeds the metal past what its skin can bear.'],
+  caution: [
+    'More suction is not always better: it loads the sand, drives metal into the face and speeds the metal past what its skin can bear.',
+  ],
   words: ['suction', 'Darcy', 'cope', 'drag', 'permeability'],
 });

@@ -26,14 +26,20 @@ export const force = defineFormula({
       note: 'For another shape take the circle of the same area: 1.128 times the square root of the area.',
     },
   },
-  assumes: ['the full difference acts over the whole area', 'a domed lid counts by the flat circle it covers, not by its skin'],
+  assumes: [
+    'the full difference acts over the whole area',
+    'a domed lid counts by the flat circle it covers, not by its skin',
+  ],
   source: { key: 'esposito', at: 'ch. 14, suction cups', how: 'memory' },
   examples: [
     {
       title: '35 kPa under a 60 mm cake of sand',
       given: { dp: '35 kPa', d: '60 mm' },
       expect: { F: '99.0 N' },
-      from: { byHand: '60 mm across is 3.14159 × 900 mm² = 2827.4 mm²; 0.035 N on each mm² gives 98.96 N, the weight of 10 kg' },
+      from: {
+        byHand:
+          '60 mm across is 3.14159 × 900 mm² = 2827.4 mm²; 0.035 N on each mm² gives 98.96 N, the weight of 10 kg',
+      },
     },
     {
       title: 'the lid of a 150 mm chamber at 95 kPa',

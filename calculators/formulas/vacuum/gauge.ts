@@ -34,7 +34,12 @@ export const gauge = defineFormula({
       note: 'Written without its minus sign: −10 inHg on the dial is 10 inHg here.',
     },
   },
-  where: [{ test: 'p_g <= p_amb', why: 'a gauge cannot show more vacuum than there is air outside: check the barometer or the gauge' }],
+  where: [
+    {
+      test: 'p_g <= p_amb',
+      why: 'a gauge cannot show more vacuum than there is air outside: check the barometer or the gauge',
+    },
+  ],
   assumes: ['the gauge stands at nought with the pump off and the line open'],
   source: { key: 'esposito', at: 'ch. 14, vacuum', how: 'memory' },
   examples: [

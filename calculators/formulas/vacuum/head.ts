@@ -1,4 +1,5 @@
 import { defineFormula } from '../../core/formula.ts';
+import { gravity } from '../symbols.ts';
 
 export const head = defineFormula({
   id: 'vacuum/head',
@@ -31,7 +32,7 @@ export const head = defineFormula({
       why: 'from magnesium to platinum',
       usual: 7520,
     },
-    g: { name: 'gravity', unit: 'm/s²', constant: 9.80665 },
+    g: gravity,
   },
   assumes: ['the metal stands still: moving metal spends some of the head on speed and friction'],
   source: { key: 'esposito', at: 'ch. 2, pressure and head', how: 'memory' },

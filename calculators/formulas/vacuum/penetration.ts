@@ -57,6 +57,8 @@ export const penetration = defineFormula({
       from: { byHand: 'cos 130° = −0.64279; 2 × 1.2 × 0.64279 = 1.54269 N/m; ÷ 0.000022 m = 70 122 Pa' },
     },
   ],
-  caution: ['Suction held on while webs and gate are still liquid draws metal through the sand towards the pump: dry catch pot below, release in time.'],
+  caution: [
+    'Suction held on while webs and gate are still liquid draws metal through the sand towards the pump: dry catch pot below, release in time.',
+  ],
   words: ['burn-on', 'metal penetration', 'capillary', 'grain fineness'],
 });
