@@ -1,0 +1,31 @@
+/** So many significant figures, never with a power of ten: `0.42`, `1.8`, `120`. */
+export function figures(value: number, count = 2): string {
+  const text = value.toPrecision(count);
+  return text.includes('e') ? String(Number(text)) : text;
+}
+
+/** The colour of a temperature in °C on the one heat scale: sand grey at 20 to near white at 1200. */
+export function heat(celsius: number): string {
+  const place = Math.min(3.999, Math.max(0, (celsius - 20) / 295));
+  const below = Math.floor(place);
+  const part = Math.round((place - below) * 100);
+  return `color-mix(in oklab, var(--heat-${below + 1}) ${part}%, var(--heat-${below}))`;
+}
+
+/** Labels that would stand on each other, moved apart by `gap`, keeping their order. */
+export function spaced(places: readonly number[], gap: number): number[] {
+  const order = places.map((_, i) => i).sort((a, b) => places[a]! - places[b]!);
+  const moved = [...places];
+  for (let i = 1; i < order.length; i += 1) {
+    const before = moved[order[i - 1]!]!;
+    if (moved[order[i]!]! < before + gap) moved[order[i]!] = before + gap;
+  }
+  return moved;
+}
+
+/** What a figure's numbers look like as a table, for who cannot or will not use the drawing. */
+export interface FigureTable {
+  readonly caption: string;
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
