@@ -11,7 +11,9 @@ import { survivors } from './faults/survivors.ts';
 import { allChecks } from './published/index.ts';
 
 const inSI = (quantities: object): Record<string, number> =>
-  Object.fromEntries(Object.entries(quantities).map(([symbol, text]) => [symbol, quantity(text as Quantity)]));
+  Object.fromEntries(
+    Object.entries(quantities).map(([symbol, text]) => [symbol, quantity(text as Quantity)]),
+  );
 
 function fitsDimensions(formula: Formula): boolean {
   if (formula.empirical) return true;

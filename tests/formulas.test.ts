@@ -58,7 +58,9 @@ describe.each(all.map((formula) => [formula.id, formula] as const))('%s', (_id, 
   });
 
   it.skipIf(formula.empirical)('has the same dimension on both sides', () => {
-    const dimensions = Object.fromEntries(specsOf(formula).map(([symbol, spec]) => [symbol, unit(spec.unit).dimension]));
+    const dimensions = Object.fromEntries(
+      specsOf(formula).map(([symbol, spec]) => [symbol, unit(spec.unit).dimension]),
+    );
     const left = dimensionOf(equation.left, dimensions);
     const right = dimensionOf(equation.right, dimensions);
     expect(sameDimension(left, right), `${left.join()} is not ${right.join()}`).toBe(true);
@@ -77,7 +79,8 @@ describe.each(all.map((formula) => [formula.id, formula] as const))('%s', (_id, 
       expect(spec.range, `${symbol} needs a range`).toBeDefined();
       expect(spec.why, `${symbol} needs the reason its range ends (why)`).toBeTruthy();
       expect(spec.range![0]).toBeLessThan(spec.range![1]);
-      if (spec.usual !== undefined) expect(warningsFor(spec, symbol, toSI(spec.usual, spec.unit)), symbol).toEqual([]);
+      if (spec.usual !== undefined)
+        expect(warningsFor(spec, symbol, toSI(spec.usual, spec.unit)), symbol).toEqual([]);
     }
     const sought = soughtOf(formula);
     const others = variablesOf(formula).filter(([symbol]) => symbol !== sought);
@@ -90,14 +93,17 @@ describe.each(all.map((formula) => [formula.id, formula] as const))('%s', (_id, 
     expect(solved, JSON.stringify(solved)).toMatchObject({ ok: true });
   });
 
-  it.each(formula.examples.map((example) => [example.title, example] as const))('agrees with %s', (_title, example) => {
-    const [find, text] = Object.entries(example.expect)[0] as [string, Quantity];
-    expect(Object.keys(example.expect)).toHaveLength(1);
-    const solved = solve(formula, { ...given(example.given) }, find);
-    if (!solved.ok) throw new Error(solved.reason);
-    const { value, halfDigit } = quantityFigures(text);
-    expect(Math.abs(solved.value - value)).toBeLessThanOrEqual(halfDigit * (1 + 1e-9));
-  });
+  it.each(formula.examples.map((example) => [example.title, example] as const))(
+    'agrees with %s',
+    (_title, example) => {
+      const [find, text] = Object.entries(example.expect)[0] as [string, Quantity];
+      expect(Object.keys(example.expect)).toHaveLength(1);
+      const solved = solve(formula, { ...given(example.given) }, find);
+      if (!solved.ok) throw new Error(solved.reason);
+      const { value, halfDigit } = quantityFigures(text);
+      expect(Math.abs(solved.value - value)).toBeLessThanOrEqual(halfDigit * (1 + 1e-9));
+    },
+  );
 
   it('has an example, assumptions, what it answers and a full source', () => {
     expect(formula.examples.length).toBeGreaterThan(0);
@@ -157,16 +163,24 @@ describe.each(all.map((formula) => [formula.id, formula] as const))('%s', (_id, 
       [sought]: solved.value,
     })) {
       const { dimension } = unit(formula.symbols[symbol]!.unit);
-      scaled[symbol] = dimension.reduce<number>((product, exponent, i) => product * scales[i]! ** exponent, value);
+      scaled[symbol] = dimension.reduce<number>(
+        (product, exponent, i) => product * scales[i]! ** exponent,
+        value,
+      );
     }
     expect(Math.abs(residual(formula, scaled))).toBeLessThan(1e-6);
   });
 
   it('typesets, as stated and rearranged', () => {
     const sign = signsOf(formula);
-    const equations = [equation, ...Object.keys(formula.symbols).flatMap((symbol) => rearrange(formula, symbol) ?? [])];
+    const equations = [
+      equation,
+      ...Object.keys(formula.symbols).flatMap((symbol) => rearrange(formula, symbol) ?? []),
+    ];
     for (const each of equations) {
-      expect(() => katex.renderToString(equationTeX(each, sign), { throwOnError: true, strict: 'error' })).not.toThrow();
+      expect(() =>
+        katex.renderToString(equationTeX(each, sign), { throwOnError: true, strict: 'error' }),
+      ).not.toThrow();
     }
   });
 });

@@ -45,10 +45,14 @@ export function formulaAsModel(formula: Formula, find = Object.keys(formula.symb
     outputs: { [find]: outputOf(sought) },
     run: (inputs: Values) => {
       const given = Object.fromEntries(
-        Object.entries(inputs).flatMap(([symbol, value]) => (typeof value === 'number' ? [[symbol, value]] : [])),
+        Object.entries(inputs).flatMap(([symbol, value]) =>
+          typeof value === 'number' ? [[symbol, value]] : [],
+        ),
       );
       const solved = solve(formula, given, find);
-      const notes = solved.warnings.map(({ symbol, message }) => `${formula.symbols[symbol]?.name ?? symbol}: ${message}`);
+      const notes = solved.warnings.map(
+        ({ symbol, message }) => `${formula.symbols[symbol]?.name ?? symbol}: ${message}`,
+      );
       if (!solved.ok) return { values: {}, steps: [], checks: [], notes: [solved.reason, ...notes] };
       const step = { id: find, title: formula.title, formula: formula.id, given, find, value: solved.value };
       return { values: { [find]: solved.value }, steps: [step], checks: [], notes };

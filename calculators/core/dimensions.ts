@@ -49,7 +49,9 @@ function dimensionOfCall(
     return first;
   }
   if (!sameDimension(first, none)) {
-    throw new DimensionError(`${e.fn} needs a bare number, but ${printExpression(e)} gives it ${dimensionText(first)}`);
+    throw new DimensionError(
+      `${e.fn} needs a bare number, but ${printExpression(e)} gives it ${dimensionText(first)}`,
+    );
   }
   return none;
 }
@@ -64,7 +66,9 @@ function dimensionOfBinary(
     if (exponent !== undefined) return times(left, exponent);
     const right = dimensionOf(e.right, symbols);
     if (!sameDimension(left, none) || !sameDimension(right, none)) {
-      throw new DimensionError(`${printExpression(e)} raises ${dimensionText(left)} to a power that is not a fixed number`);
+      throw new DimensionError(
+        `${printExpression(e)} raises ${dimensionText(left)} to a power that is not a fixed number`,
+      );
     }
     return none;
   }

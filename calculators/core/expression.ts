@@ -42,7 +42,11 @@ const variadic: ReadonlySet<string> = new Set(['min', 'max']);
 
 export const number = (value: number): Expression => ({ kind: 'number', value });
 export const name = (text: string): Expression => ({ kind: 'name', name: text });
-export const call = (fn: FunctionName, ...args: readonly Expression[]): Expression => ({ kind: 'call', fn, args });
+export const call = (fn: FunctionName, ...args: readonly Expression[]): Expression => ({
+  kind: 'call',
+  fn,
+  args,
+});
 export const negate = (operand: Expression): Expression => ({ kind: 'negate', operand });
 export const binary = (op: BinaryOp, left: Expression, right: Expression): Expression => ({
   kind: 'binary',
@@ -62,7 +66,8 @@ interface Token {
   readonly at: number;
 }
 
-const tokenPattern = /\s*(?:(\d+\.?\d*(?:[eE][+-]?\d+)?|\.\d+(?:[eE][+-]?\d+)?)|([A-Za-z][A-Za-z0-9_]*)|([-+*/^(),]))/y;
+const tokenPattern =
+  /\s*(?:(\d+\.?\d*(?:[eE][+-]?\d+)?|\.\d+(?:[eE][+-]?\d+)?)|([A-Za-z][A-Za-z0-9_]*)|([-+*/^(),]))/y;
 
 function tokens(text: string): Token[] {
   const found: Token[] = [];
@@ -92,17 +97,20 @@ export function parseExpression(text: string): Expression {
     return token.kind === 'sign' && signs.includes(token.text) ? next().text : undefined;
   };
   const expect = (sign: string): void => {
-    if (!takeSign(sign)) throw new ExpressionError(`expected "${sign}" but found "${peek().text}" in "${text}"`);
+    if (!takeSign(sign))
+      throw new ExpressionError(`expected "${sign}" but found "${peek().text}" in "${text}"`);
   };
 
   function sum(): Expression {
     let left = product();
-    for (let op = takeSign('+', '-'); op; op = takeSign('+', '-')) left = binary(op as BinaryOp, left, product());
+    for (let op = takeSign('+', '-'); op; op = takeSign('+', '-'))
+      left = binary(op as BinaryOp, left, product());
     return left;
   }
   function product(): Expression {
     let left = signed();
-    for (let op = takeSign('*', '/'); op; op = takeSign('*', '/')) left = binary(op as BinaryOp, left, signed());
+    for (let op = takeSign('*', '/'); op; op = takeSign('*', '/'))
+      left = binary(op as BinaryOp, left, signed());
     return left;
   }
   function signed(): Expression {
@@ -133,7 +141,9 @@ export function parseExpression(text: string): Expression {
     while (takeSign(',')) args.push(sum());
     expect(')');
     if (args.length > 1 !== variadic.has(fn)) {
-      throw new ExpressionError(`${fn} takes ${variadic.has(fn) ? 'two or more values' : 'one value'} in "${text}"`);
+      throw new ExpressionError(
+        `${fn} takes ${variadic.has(fn) ? 'two or more values' : 'one value'} in "${text}"`,
+      );
     }
     return { kind: 'call', fn: fn as FunctionName, args };
   }

@@ -1,4 +1,12 @@
-import { binary, call, countOf, number, type Equation, type Expression, type FunctionName } from './expression.ts';
+import {
+  binary,
+  call,
+  countOf,
+  number,
+  type Equation,
+  type Expression,
+  type FunctionName,
+} from './expression.ts';
 
 const inverses: Partial<Record<FunctionName, (other: Expression) => Expression>> = {
   sqrt: (other) => binary('^', other, number(2)),
@@ -51,9 +59,7 @@ function unwrap(here: Expression, other: Expression, symbol: string): [Expressio
     case '/':
       return inLeft ? [left, binary('*', other, right)] : [right, divided(left, other)];
     case '^':
-      return inLeft
-        ? [left, root(other, right)]
-        : [right, binary('/', call('ln', other), call('ln', left))];
+      return inLeft ? [left, root(other, right)] : [right, binary('/', call('ln', other), call('ln', left))];
   }
 }
 

@@ -127,7 +127,11 @@ export interface Model {
   readonly examples: readonly FormulaExample[];
   readonly caution?: readonly string[];
   /** Physics the sweep holds it to: raising the input never lowers (+) or never raises (−) the output. */
-  readonly monotone?: readonly { readonly input: string; readonly output: string; readonly sense: '+' | '-' }[];
+  readonly monotone?: readonly {
+    readonly input: string;
+    readonly output: string;
+    readonly sense: '+' | '-';
+  }[];
   readonly words?: readonly string[];
 }
 

@@ -24,7 +24,8 @@ export function findRoots(f: (x: number) => number, low: number, high: number): 
     else if (Number.isFinite(f0) && Number.isFinite(f1) && f0 * f1 < 0) {
       const x = brent(f, x0, x1, f0, f1);
       const size = Math.abs(f(x));
-      if (size <= Math.min(Math.abs(f0), Math.abs(f1)) || size < 1e-9 * (Math.abs(f0) + Math.abs(f1))) roots.push(x);
+      if (size <= Math.min(Math.abs(f0), Math.abs(f1)) || size < 1e-9 * (Math.abs(f0) + Math.abs(f1)))
+        roots.push(x);
     }
     x0 = x1;
     f0 = f1;

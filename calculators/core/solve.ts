@@ -28,7 +28,10 @@ interface Compiled {
   readonly equation: Equation;
   readonly gap: (environment: Environment) => number;
   readonly size: (environment: Environment) => number;
-  readonly rearranged: Map<string, { equation: Equation; value: (environment: Environment) => number } | undefined>;
+  readonly rearranged: Map<
+    string,
+    { equation: Equation; value: (environment: Environment) => number } | undefined
+  >;
   readonly where: readonly { readonly holds: (environment: Environment) => boolean; readonly why: string }[];
 }
 
@@ -105,7 +108,10 @@ export function usualOf(formula: Formula): Record<string, number> {
 function environmentOf(formula: Formula, si: Environment): Environment {
   if (!formula.empirical) return si;
   return Object.fromEntries(
-    Object.entries(si).map(([symbol, value]) => [symbol, fromSI(value, formula.symbols[symbol]?.unit ?? '1')]),
+    Object.entries(si).map(([symbol, value]) => [
+      symbol,
+      fromSI(value, formula.symbols[symbol]?.unit ?? '1'),
+    ]),
   );
 }
 
@@ -150,7 +156,9 @@ const anywhere: readonly [number, number] = [1e-12, 1e12];
 export function solve(formula: Formula, given: Environment, find: string): Solved {
   const spec = formula.symbols[find];
   if (!spec) {
-    throw new Error(`"${formula.id}" has no symbol "${find}"; it has ${Object.keys(formula.symbols).join(', ')}`);
+    throw new Error(
+      `"${formula.id}" has no symbol "${find}"; it has ${Object.keys(formula.symbols).join(', ')}`,
+    );
   }
   const values: Record<string, number> = { ...constantsOf(formula), ...given };
   delete values[find];
@@ -174,7 +182,9 @@ export function solve(formula: Formula, given: Environment, find: string): Solve
   const allowed = own.filter((root) => where.every(({ holds }) => holds({ ...environment, [find]: root })));
   const [first] = preferInRange(formula, spec, allowed);
   if (first === undefined) {
-    const broken = where.find(({ holds }) => own.length > 0 ? own.some((root) => !holds({ ...environment, [find]: root })) : !holds(environment));
+    const broken = where.find(({ holds }) =>
+      own.length > 0 ? own.some((root) => !holds({ ...environment, [find]: root })) : !holds(environment),
+    );
     return { ok: false, reason: broken?.why ?? noAnswer(spec, find), warnings };
   }
   const value = fromOwn(formula, spec, first);
@@ -213,7 +223,8 @@ function preferInRange(formula: Formula, spec: SymbolSpec, roots: readonly numbe
 }
 
 function noAnswer(spec: SymbolSpec, find: string): string {
-  if (!spec.range) return `no value of ${spec.name} (${spec.sign ?? find}) satisfies the equation with these numbers`;
+  if (!spec.range)
+    return `no value of ${spec.name} (${spec.sign ?? find}) satisfies the equation with these numbers`;
   const unit = spec.show ?? spec.unit;
   const edge = (end: number): string => `${Number(fromSI(toSI(end, spec.unit), unit).toPrecision(4))}`;
   return `no ${spec.name} between ${edge(spec.range[0])} and ${edge(spec.range[1])}${

@@ -44,7 +44,8 @@ export function interval(value: number, spread: number): readonly [number, numbe
 export function drawn(value: number, spread: number, normal: number): number {
   if (!(spread > 0)) return value;
   const relative = spread / Math.abs(value);
-  if (value > 0 && relative > logNormalFrom) return value * Math.exp((Math.log1p(relative) / deviations) * normal);
+  if (value > 0 && relative > logNormalFrom)
+    return value * Math.exp((Math.log1p(relative) / deviations) * normal);
   return value + (spread / deviations) * normal;
 }
 
@@ -68,7 +69,8 @@ export function formulaSpread(
   const narrow = names.every((name) => widths[name]! <= firstOrderUpTo * Math.abs(given[name]!));
   return narrow
     ? firstOrder(answer, value, given, widths, names)
-    : sampleSpread((values) => ({ answer: answer(values) }), given, widths, { seed: formula.id, count: 2000 }).answer;
+    : sampleSpread((values) => ({ answer: answer(values) }), given, widths, { seed: formula.id, count: 2000 })
+        .answer;
 }
 
 function firstOrder(
@@ -130,7 +132,14 @@ export function sampleSpread<Out extends string>(
   }
   const outputs = Object.keys(results[0] ?? {}) as Out[];
   return Object.fromEntries(
-    outputs.map((output) => [output, spreadOf(names, draws, results.map((result) => result[output]))]),
+    outputs.map((output) => [
+      output,
+      spreadOf(
+        names,
+        draws,
+        results.map((result) => result[output]),
+      ),
+    ]),
   ) as Record<Out, Spread>;
 }
 
@@ -174,7 +183,8 @@ function ranksOf(values: readonly number[]): number[] {
 }
 
 function correlationOf(a: readonly number[], b: readonly number[]): number {
-  const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const mean = (values: readonly number[]): number =>
+    values.reduce((sum, value) => sum + value, 0) / values.length;
   const ma = mean(a);
   const mb = mean(b);
   let top = 0;

@@ -17,9 +17,14 @@ const greek: Readonly<Record<string, string>> = {
 /** TeX of a sign as it is written for readers: `Δp` → `\Delta p`, `ρ_l` → `\rho_{\mathrm{l}}`. */
 export function signToTeX(sign: string): string {
   const [head = '', ...rest] = sign.split('_');
-  const letters = [...head].map((letter) => (greek[letter] ? `${greek[letter]} ` : letter)).join('').trim();
+  const letters = [...head]
+    .map((letter) => (greek[letter] ? `${greek[letter]} ` : letter))
+    .join('')
+    .trim();
   const body = /^[A-Za-z]{2,}$/.test(letters) ? `\\mathrm{${letters}}` : letters;
-  const subscript = rest.join(',').replace(/[Α-ω]/g, (letter) => (greek[letter] ? `${greek[letter]} ` : letter));
+  const subscript = rest
+    .join(',')
+    .replace(/[Α-ω]/g, (letter) => (greek[letter] ? `${greek[letter]} ` : letter));
   return subscript ? `${body}_{\\mathrm{${subscript}}}` : body;
 }
 

@@ -189,7 +189,11 @@ const table = {
   'W/m²': { name: 'watt per square metre', dimension: [0, 1, -3, 0, 0], factor: 1 },
   'kW/m²': { name: 'kilowatt per square metre', dimension: [0, 1, -3, 0, 0], factor: 1e3 },
   'W/(m²·K)': { name: 'watt per square metre kelvin', dimension: [0, 1, -3, -1, 0], factor: 1 },
-  'W/(m²·K⁴)': { name: 'watt per square metre kelvin to the fourth', dimension: [0, 1, -3, -4, 0], factor: 1 },
+  'W/(m²·K⁴)': {
+    name: 'watt per square metre kelvin to the fourth',
+    dimension: [0, 1, -3, -4, 0],
+    factor: 1,
+  },
   'J·s^-½/(m²·K)': {
     name: 'joule per square metre kelvin root second (heat diffusivity)',
     dimension: [0, 1, -2.5, -1, 0],

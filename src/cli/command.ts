@@ -41,10 +41,13 @@ const everything: Readonly<Record<string, Formula | Model>> = { ...formulas, ...
 const isModel = (thing: Formula | Model): thing is Model => 'run' in thing;
 
 function find(id: string | undefined): Formula | Model {
-  if (id === undefined) throw new UsageError('which one? Give an id, e.g. filling/velocity; "list" shows them all');
+  if (id === undefined)
+    throw new UsageError('which one? Give an id, e.g. filling/velocity; "list" shows them all');
   const found = Object.hasOwn(everything, id) ? everything[id] : undefined;
   if (!found) {
-    throw new UsageError(`no formula or model "${id}"${didYouMean(id, Object.keys(everything)) || '; "list" shows them all'}`);
+    throw new UsageError(
+      `no formula or model "${id}"${didYouMean(id, Object.keys(everything)) || '; "list" shows them all'}`,
+    );
   }
   return found;
 }
@@ -109,7 +112,9 @@ async function carryOut(args: readonly string[], files: Files): Promise<Answer> 
     case 'plan':
       return planCommand(call, files);
     default:
-      throw new UsageError(`no command "${name}"${didYouMean(name, ['list', 'show', 'solve', 'plan', 'help'])}\n${usage}`);
+      throw new UsageError(
+        `no command "${name}"${didYouMean(name, ['list', 'show', 'solve', 'plan', 'help'])}\n${usage}`,
+      );
   }
 }
 
@@ -122,4 +127,3 @@ export async function command(args: readonly string[], files: Files): Promise<An
     throw error;
   }
 }
-

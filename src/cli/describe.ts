@@ -69,10 +69,16 @@ export function describeModel(model: Model): string {
   return [
     `${model.id}  ${model.title}`,
     model.answers,
-    ...section('Takes', Object.entries(model.inputs).map(([name, input]) => inputLines(name, input))),
+    ...section(
+      'Takes',
+      Object.entries(model.inputs).map(([name, input]) => inputLines(name, input)),
+    ),
     ...section(
       'Gives',
-      Object.entries(model.outputs).map(([name, { name: words, unit, show }]) => `${name}  ${words}, ${unitLabel(show ?? unit) || 'a number'}`),
+      Object.entries(model.outputs).map(
+        ([name, { name: words, unit, show }]) =>
+          `${name}  ${words}, ${unitLabel(show ?? unit) || 'a number'}`,
+      ),
     ),
     ...section('Assumes', model.assumes),
     ...section('Caution', model.caution),

@@ -69,8 +69,8 @@ function member(file: string, folder: string, name: Index['name'], type: Index['
   const [first] = defined;
   const constant = first?.[1];
   if (first === undefined || constant === undefined) {
-    // A model of several files, and what reads materials, live beside; every file of formulas/ is a formula.
-    if (name !== 'formulas') return [];
+    // What several members share lives beside them; every file of a chapter is a formula.
+    if (name !== 'formulas' || !path.includes('/')) return [];
     throw new Error(`formulas/${path} exports no formula; write "export const … = defineFormula({ … })"`);
   }
   if (defined.length > 1)

@@ -21,7 +21,9 @@ async function givenTexts(call: Call, files: Files): Promise<Record<string, unkn
     try {
       parsed = JSON.parse(await files.read(path));
     } catch (error) {
-      throw new UsageError(`cannot read ${path}: ${error instanceof Error ? error.message : 'unknown fault'}`);
+      throw new UsageError(
+        `cannot read ${path}: ${error instanceof Error ? error.message : 'unknown fault'}`,
+      );
     }
     if (typeof parsed !== 'object' || parsed === null || Array.isArray(parsed)) {
       throw new UsageError(`${path} must hold one object of names and quantities, like {"h": "40 mm"}`);
@@ -42,14 +44,18 @@ export async function solveFormula(formula: Formula, call: Call, files: Files): 
   const texts = await givenTexts(call, files);
   for (const name of Object.keys(texts)) {
     if (!symbols.includes(name)) {
-      throw new UsageError(`${formula.id} has no symbol "${name}"${didYouMean(name, symbols)}; it has ${symbols.join(', ')}`);
+      throw new UsageError(
+        `${formula.id} has no symbol "${name}"${didYouMean(name, symbols)}; it has ${symbols.join(', ')}`,
+      );
     }
   }
   const find = call.options.get('for') ?? symbols.find((symbol) => !(symbol in texts));
   if (find === undefined) throw new UsageError(`every symbol is given; leave one out, or say --for SYMBOL`);
   const sought = formula.symbols[find];
   if (!sought || sought.constant !== undefined) {
-    throw new UsageError(`cannot solve ${formula.id} for "${find}"${didYouMean(find, symbols)}; it has ${symbols.join(', ')}`);
+    throw new UsageError(
+      `cannot solve ${formula.id} for "${find}"${didYouMean(find, symbols)}; it has ${symbols.join(', ')}`,
+    );
   }
   const given: Record<string, number> = {};
   const widths: Record<string, number> = {};
@@ -66,7 +72,11 @@ export async function solveFormula(formula: Formula, call: Call, files: Files): 
   const solved = solve(formula, values, find);
   const shown = sought.show ?? sought.unit;
   const warnings = solved.warnings.map(({ symbol, message }) => `${symbol}: ${message}`);
-  if (!solved.ok) return { code: 1, error: [solved.reason, ...warnings.filter((w) => !w.includes(solved.reason))].join('\n') };
+  if (!solved.ok)
+    return {
+      code: 1,
+      error: [solved.reason, ...warnings.filter((w) => !w.includes(solved.reason))].join('\n'),
+    };
   const spread = formulaSpread(formula, values, widths, find);
   if (call.options.has('json')) {
     const out = {
@@ -74,7 +84,11 @@ export async function solveFormula(formula: Formula, call: Call, files: Files): 
       find,
       value: fromSI(solved.value, shown),
       unit: shown,
-      ...(spread && { spread: widthFromSI(spread.spread, shown), low: fromSI(spread.low, shown), high: fromSI(spread.high, shown) }),
+      ...(spread && {
+        spread: widthFromSI(spread.spread, shown),
+        low: fromSI(spread.low, shown),
+        high: fromSI(spread.high, shown),
+      }),
       assumed: Object.fromEntries(assumed.map(([name, value]) => [name, quantityText(formula, name, value)])),
       warnings,
     };
@@ -84,11 +98,25 @@ export async function solveFormula(formula: Formula, call: Call, files: Files): 
     `${find} = ${spread ? printWithSpread(solved.value, shown, [spread.low, spread.high]) : printQuantity(solved.value, shown, { figures: 4 })}`,
     `  ${solved.rearranged ? printEquation(solved.rearranged) : `${formula.equation}  (root found by search)`}`,
     ...(assumed.length > 0
-      ? [`  taken as usual: ${assumed.map(([name, value]) => `${name} = ${quantityText(formula, name, value)}`).join(', ')}`]
+      ? [
+          `  taken as usual: ${assumed.map(([name, value]) => `${name} = ${quantityText(formula, name, value)}`).join(', ')}`,
+        ]
       : []),
-    ...(spread ? [`  spread mostly from ${spread.shares.slice(0, 2).map(({ name, share }) => `${name} (${Math.round(100 * share)} %)`).join(', ')}`] : []),
+    ...(spread
+      ? [
+          `  spread mostly from ${spread.shares
+            .slice(0, 2)
+            .map(({ name, share }) => `${name} (${Math.round(100 * share)} %)`)
+            .join(', ')}`,
+        ]
+      : []),
     ...(solved.roots.length > 1
-      ? [`  other answers: ${solved.roots.filter((root) => root !== solved.value).map((root) => printQuantity(root, shown)).join(', ')}`]
+      ? [
+          `  other answers: ${solved.roots
+            .filter((root) => root !== solved.value)
+            .map((root) => printQuantity(root, shown))
+            .join(', ')}`,
+        ]
       : []),
     ...warnings.map((warning) => `  warning: ${warning}`),
     ...(formula.caution ?? []).map((caution) => `  caution: ${caution}`),
@@ -107,19 +135,31 @@ export async function solveModel(model: Model, call: Call, files: Files): Promis
   const texts = await givenTexts(call, files);
   const names = Object.keys(model.inputs);
   for (const name of Object.keys(texts)) {
-    if (!names.includes(name)) throw new UsageError(`${model.id} has no input "${name}"${didYouMean(name, names)}`);
+    if (!names.includes(name))
+      throw new UsageError(`${model.id} has no input "${name}"${didYouMean(name, names)}`);
   }
   const { values, problems } = completeInputs(model, texts, resolvedMaterials(materials));
   if (problems.length > 0) throw new UsageError(problems.join('\n'));
-  return { code: 0, out: call.options.has('json') ? JSON.stringify(model.run(values), null, 2) : resultText(model, model.run(values)) };
+  return {
+    code: 0,
+    out: call.options.has('json')
+      ? JSON.stringify(model.run(values), null, 2)
+      : resultText(model, model.run(values)),
+  };
 }
 
 /** A model's result as lines: values, then checks, then notes. */
 export function resultText(model: Model, result: Result): string {
   const values = Object.entries(result.values).map(([name, value]) => {
     const output = model.outputs[name];
-    return output ? `${output.name}: ${printQuantity(value, output.show ?? output.unit)}` : `${name}: ${value}`;
+    return output
+      ? `${output.name}: ${printQuantity(value, output.show ?? output.unit)}`
+      : `${name}: ${value}`;
   });
   const checks = result.checks.map(({ title, verdict, why }) => `[${verdict}] ${title}. ${why}`);
-  return [...values, ...(checks.length > 0 ? ['', ...checks] : []), ...(result.notes.length > 0 ? ['', ...result.notes] : [])].join('\n');
+  return [
+    ...values,
+    ...(checks.length > 0 ? ['', ...checks] : []),
+    ...(result.notes.length > 0 ? ['', ...result.notes] : []),
+  ].join('\n');
 }

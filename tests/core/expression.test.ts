@@ -28,7 +28,9 @@ const expressions: fc.Arbitrary<Expression> = fc.letrec<{ e: Expression }>((tie)
     { depthSize: 'small', withCrossShrink: true },
     fc.integer({ min: 0, max: 99 }).map(number),
     fc.constantFrom('a', 'b', 'rho_l', 'T1').map(name),
-    fc.tuple(fc.constantFrom('+', '-', '*', '/', '^'), tie('e'), tie('e')).map(([op, l, r]) => binary(op, l, r)),
+    fc
+      .tuple(fc.constantFrom('+', '-', '*', '/', '^'), tie('e'), tie('e'))
+      .map(([op, l, r]) => binary(op, l, r)),
     tie('e').map(negate),
     tie('e').map((e) => call('sqrt', e)),
     tie('e').map((e) => call('exp', e)),
@@ -52,7 +54,10 @@ describe('an expression', () => {
   });
 
   it('reads symbols from its environment and lists them once, in order', () => {
-    expect(value('C * sqrt(2 * (g * h + dp / rho))', { C: 1, g: 10, h: 5, dp: 0, rho: 1 })).toBeCloseTo(10, 12);
+    expect(value('C * sqrt(2 * (g * h + dp / rho))', { C: 1, g: 10, h: 5, dp: 0, rho: 1 })).toBeCloseTo(
+      10,
+      12,
+    );
     expect(symbolsOf(parseExpression('b * a + b * pi'))).toEqual(['b', 'a']);
   });
 

@@ -43,7 +43,9 @@ describe('solving a formula', () => {
   it('warns outside a range and says why, but still answers', () => {
     const solved = solve(fall, { C: 0.5, h: 2 }, 'v');
     expect(solved.ok).toBe(true);
-    expect(solved.warnings).toEqual([{ symbol: 'h', message: 'above the range 0 to 1000 mm: taller than a bench sprue' }]);
+    expect(solved.warnings).toEqual([
+      { symbol: 'h', message: 'above the range 0 to 1000 mm: taller than a bench sprue' },
+    ]);
   });
 
   it('refuses past a limit with the reason', () => {

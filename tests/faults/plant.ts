@@ -10,7 +10,9 @@ import {
   type Expression,
 } from '../../calculators/core/expression.ts';
 import type { Formula } from '../../calculators/core/formula.ts';
-import { sameDimension, unit } from '../../calculators/core/units.ts';
+import { createRandom } from '../../calculators/core/random.ts';
+import { residual, solve } from '../../calculators/core/solve.ts';
+import { sameDimension, toSI, unit } from '../../calculators/core/units.ts';
 
 /** A formula with one mistake put in on purpose, and what the mistake is. */
 export interface Fault {
@@ -69,8 +71,39 @@ const turnedOver: Rewrite = (e) => {
   return binary(e.op === '*' ? '/' : '*', e.left, e.right);
 };
 
-/** Every fault of the planted kinds that can be put into this formula. */
+/**
+ * Every fault of the planted kinds that can be put into this formula. A change that leaves the equation
+ * saying the same, such as two terms of a sum changing places, is no fault.
+ */
 export function faultsOf(formula: Formula): Fault[] {
+  return changesOf(formula).filter((fault) => !saysTheSame(formula, fault.formula));
+}
+
+/** Whether everything that satisfies the one equation satisfies the other, tried at 20 points of the ranges. */
+function saysTheSame(sound: Formula, changed: Formula): boolean {
+  const random = createRandom(sound.id);
+  const [find = ''] = Object.keys(sound.symbols);
+  const open = Object.entries(sound.symbols).filter(
+    ([symbol, { constant }]) => symbol !== find && constant === undefined,
+  );
+  let tried = 0;
+  for (let i = 0; i < 400 && tried < 20; i += 1) {
+    const point = Object.fromEntries(
+      open.map(([symbol, { range, usual, unit: written }]) => {
+        const [low, high] = range ?? [usual ?? 1, usual ?? 1];
+        return [symbol, toSI(low + (high - low) * random.uniform(), written)];
+      }),
+    );
+    const solved = solve(sound, point, find);
+    if (!solved.ok) continue;
+    tried += 1;
+    const off = residual(changed, { ...point, [find]: solved.value });
+    if (!(Math.abs(off) < 1e-9)) return false;
+  }
+  return tried > 0;
+}
+
+function changesOf(formula: Formula): Fault[] {
   const equation = parseEquation(formula.equation);
   const faults: Fault[] = [];
   const plant = (what: string, { left, right }: Equation, symbols = formula.symbols): void => {
@@ -93,7 +126,10 @@ export function faultsOf(formula: Formula): Fault[] {
   for (const symbol of symbols) {
     const spec = formula.symbols[symbol];
     if (!spec) continue;
-    const put = (instead: Expression): Rewrite => (e) => (e.kind === 'name' && e.name === symbol ? instead : undefined);
+    const put =
+      (instead: Expression): Rewrite =>
+      (e) =>
+        e.kind === 'name' && e.name === symbol ? instead : undefined;
     everywhere(`${symbol} in a wrong unit`, put(binary('/', name(symbol), number(1000))));
     if (unit(spec.unit).kind === 'temperature') {
       everywhere(`${symbol} in °C for K`, put(binary('-', name(symbol), number(273.15))));
