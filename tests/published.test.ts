@@ -12,7 +12,9 @@ describe('the published checks', () => {
   });
 
   it('each name a formula of the library', () => {
-    expect(allChecks.filter(({ formula }) => !formulas[formula]).map(({ id, formula }) => `${id}: ${formula}`)).toEqual([]);
+    expect(
+      allChecks.filter(({ formula }) => !formulas[formula]).map(({ id, formula }) => `${id}: ${formula}`),
+    ).toEqual([]);
   });
 
   it('say where the figure stands and whether it was read or recalled', () => {
@@ -28,17 +30,22 @@ describe('the published checks', () => {
   });
 });
 
-describe.each(allChecks.map((check) => [check.id, check.title, check] as const))('%s %s', (_id, _title, check) => {
-  it(`comes out as printed, within ${check.tolerance}`, () => {
-    const formula = formulas[check.formula];
-    if (!formula) throw new Error(`no formula "${check.formula}"`);
-    const given = Object.fromEntries(Object.entries(check.given).map(([symbol, text]) => [symbol, quantity(text)]));
-    const solved = solve(formula, given, check.find);
-    if (!solved.ok) throw new Error(solved.reason);
-    const { value, unit } = quantityFigures(check.expect);
-    const nearest = Math.min(...solved.roots.map((root) => Math.abs(root - value)));
-    expect(nearest, `${solved.value} for ${value} in SI`).toBeLessThanOrEqual(
-      readSpread(check.tolerance, value, unit) * (1 + 1e-9),
-    );
-  });
-});
+describe.each(allChecks.map((check) => [check.id, check.title, check] as const))(
+  '%s %s',
+  (_id, _title, check) => {
+    it(`comes out as printed, within ${check.tolerance}`, () => {
+      const formula = formulas[check.formula];
+      if (!formula) throw new Error(`no formula "${check.formula}"`);
+      const given = Object.fromEntries(
+        Object.entries(check.given).map(([symbol, text]) => [symbol, quantity(text)]),
+      );
+      const solved = solve(formula, given, check.find);
+      if (!solved.ok) throw new Error(solved.reason);
+      const { value, unit } = quantityFigures(check.expect);
+      const nearest = Math.min(...solved.roots.map((root) => Math.abs(root - value)));
+      expect(nearest, `${solved.value} for ${value} in SI`).toBeLessThanOrEqual(
+        readSpread(check.tolerance, value, unit) * (1 + 1e-9),
+      );
+    });
+  },
+);

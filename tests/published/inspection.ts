@@ -1,6 +1,10 @@
 import type { PublishedCheck } from './check.ts';
 
-const water = (id: string, T: '5 °C' | '15 °C' | '20 °C' | '25 °C' | '40 °C', expect: PublishedCheck['expect']) =>
+const water = (
+  id: string,
+  T: '5 °C' | '15 °C' | '20 °C' | '25 °C' | '40 °C',
+  expect: PublishedCheck['expect'],
+) =>
   ({
     id,
     formula: 'inspection/water-density',
@@ -43,7 +47,11 @@ export const inspectionChecks: readonly PublishedCheck[] = [
     find: 'phi',
     expect: '5.78 %',
     tolerance: '0.1 %',
-    source: { key: 'school-physics', at: 'ceramics course notes, fraction of theoretical density', how: 'read' },
+    source: {
+      key: 'school-physics',
+      at: 'ceramics course notes, fraction of theoretical density',
+      how: 'read',
+    },
   },
   water('water-5', '5 °C', '999.967 kg/m³'),
   water('water-15', '15 °C', '999.103 kg/m³'),

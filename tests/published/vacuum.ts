@@ -12,7 +12,11 @@ const standard = (id: string, expect: PublishedCheck['expect'], tolerance: Publi
     source: { key: 'us-standard-atmosphere', at: 'sea-level values, read on a reference page', how: 'read' },
   }) as const satisfies PublishedCheck;
 
-const altitude = (id: string, z: '500 m' | '1000 m' | '2000 m' | '3000 m', expect: PublishedCheck['expect']) =>
+const altitude = (
+  id: string,
+  z: '500 m' | '1000 m' | '2000 m' | '3000 m',
+  expect: PublishedCheck['expect'],
+) =>
   ({
     id,
     formula: 'vacuum/ambient',
@@ -51,7 +55,11 @@ export const vacuumChecks: readonly PublishedCheck[] = [
     find: 'p',
     expect: '12.230 psi',
     tolerance: '0.03 %',
-    source: { key: 'us-standard-atmosphere', at: 'table in feet, read on an engineering reference page', how: 'read' },
+    source: {
+      key: 'us-standard-atmosphere',
+      at: 'table in feet, read on an engineering reference page',
+      how: 'read',
+    },
   },
   {
     id: 'P03-head',
