@@ -67,7 +67,7 @@ export const steam = defineFormula({
   alsoSee: [
     {
       key: 'hse-molten-metal',
-      at: 'safety topics: water in charge materials, read November 2025',
+      at: 'safety topics: water in charge materials, read November 2026',
       how: 'read',
     },
   ],
