@@ -519,7 +519,7 @@ export const sources = {
     authors: 'Trade casting house',
     title: 'Relative weights of waxes and metals',
     year: '',
-    where: 'Public data page for customers, auenterprises.com',
+    where: 'A public page of data for customers',
   },
   chvorinov: {
     authors: 'Chvorinov, N.',
