@@ -1,0 +1,63 @@
+import { curvature } from '../../formulas/freezing/curvature.ts';
+import { heatDiffusivity } from '../../formulas/freezing/heat-diffusivity.ts';
+import { timeBoth } from '../../formulas/freezing/time-both.ts';
+import { timeBothCurved } from '../../formulas/freezing/time-both-curved.ts';
+import { timeCurved } from '../../formulas/freezing/time-curved.ts';
+import { timeSand } from '../../formulas/freezing/time-sand.ts';
+import type { Section } from './sections.ts';
+import type { Working } from './working.ts';
+
+/** The middle of the freezing range, and how hard the mould pulls heat. */
+export interface Cooling {
+  readonly freezing: number;
+  readonly diffusivity: number;
+}
+
+export function workCooling(working: Working): Cooling {
+  const { number, work, state } = working;
+  return {
+    freezing: state(
+      'freezing',
+      'Freezing temperature',
+      (number('metal.solidus') + number('metal.liquidus')) / 2,
+      'K',
+      'The middle of the freezing range; the range itself is the spread.',
+    ),
+    diffusivity: work('mould.diffusivity', 'Heat diffusivity of the mould', heatDiffusivity, {
+      k: number('mould.conductivity'),
+      rho: number('mould.density.bulk'),
+      c: number('mould.heat'),
+    }),
+  };
+}
+
+/**
+ * Time to freeze right through, from the superheat on leaving the furnace: the lead with interface and
+ * curvature, the soonest with perfect contact and curvature, the latest with interface and a flat face.
+ */
+export function workFreezing(
+  working: Working,
+  section: Pick<Section, 'id' | 'name' | 'modulus' | 'shapeNumber'>,
+  cooling: Cooling,
+): number {
+  const { number, work } = working;
+  const { id, name, modulus, shapeNumber } = section;
+  const metal = {
+    rho: number('metal.density.liquid'),
+    M: modulus,
+    L: number('metal.latent'),
+    c: number('metal.heat.liquid'),
+    dT: Math.max(0, number('melt.temperature') - number('metal.liquidus')),
+    T_f: cooling.freezing,
+    T_m: number('mould.temperature'),
+  };
+  const b = cooling.diffusivity;
+  const h = number('mould.interface');
+  const k = number('mould.conductivity');
+  const R = modulus * (shapeNumber === 0 ? 1 : shapeNumber + 1);
+  work(`${id}.freeze.sand`, `${name}: flat sand, perfect contact`, timeSand, { ...metal, b });
+  work(`${id}.freeze.soonest`, `${name}: freezes at the soonest`, timeCurved, { ...metal, b, k, n: shapeNumber, R });
+  work(`${id}.freeze.latest`, `${name}: freezes at the latest`, timeBoth, { ...metal, b, h });
+  const h_R = work(`${id}.curvature`, `${name}: curvature of the mould round it`, curvature, { n: shapeNumber, k, R });
+  return work(`${id}.freeze`, `${name}: time to freeze`, timeBothCurved, { ...metal, b, h, h_R });
+}

@@ -1,0 +1,190 @@
+import type { Check } from '../../core/model.ts';
+import { entryPressure } from '../../formulas/filling/entry-pressure.ts';
+import { fillTime } from '../../formulas/filling/fill-time.ts';
+import { flowLength } from '../../formulas/filling/flow-length.ts';
+import { flowTime } from '../../formulas/filling/flow-time.ts';
+import { flowTimeInterface } from '../../formulas/filling/flow-time-interface.ts';
+import { sectionSpeed } from '../../formulas/filling/section-speed.ts';
+import { velocity } from '../../formulas/filling/velocity.ts';
+import { alongRun } from './chain.ts';
+import type { Cooling } from './freezing.ts';
+import type { Drive } from './pressure.ts';
+import { celsius, say } from './say.ts';
+import { upstreamOf, type Section } from './sections.ts';
+import { judge, marginOf } from './verdict.ts';
+import type { Working } from './working.ts';
+
+/** Time it keeps flowing over time to fill: below this a section is short for any small doubt. */
+export const raceFactor = 1.5;
+/** Pressure at hand over pressure to enter, likewise. */
+export const entryFactor = 1.5;
+
+interface Entry {
+  readonly resists: number;
+  readonly speed: number;
+}
+
+export interface Race {
+  readonly section: Section;
+  readonly resists: number;
+  /** Pressure to enter and to press the gas out. */
+  readonly needs: number;
+  readonly speed: number;
+  readonly arrives: number;
+  readonly fills: number;
+  readonly flows: number;
+  readonly freezes: number;
+  readonly margin: number;
+}
+
+/** What a section's opening resists with, and the speed of the front in it: pressure or shared flow, whichever is less. */
+function workEntry(working: Working, section: Section, drive: Drive, kept: boolean): Entry {
+  const { number, work, state } = working;
+  const { id, name } = section;
+  const tag = kept ? id : `${id}.upstream`;
+  const resists = work(`${tag}.resists`, `${name}: pressure to enter`, entryPressure, {
+    gamma: number('metal.surface-tension'),
+    theta: number('entry.angle'),
+    a: section.sides[0],
+    c: section.sides[1],
+  });
+  const shared = work(`${tag}.shared`, `${name}: speed its share of the flow gives`, sectionSpeed, {
+    Q: drive.flow,
+    n: section.fronts,
+    A: section.channel,
+  });
+  if (!(drive.pressure > resists + drive.gas)) return { resists, speed: 0 };
+  const pushed = work(`${tag}.pushed`, `${name}: speed the pressure gives`, velocity, {
+    C: number('gate.discharge'),
+    h: drive.headLeft,
+    dp: drive.suction,
+    p_cap: resists + drive.gas,
+    rho: number('metal.density.liquid'),
+  });
+  const speed = state(
+    `${tag}.speed`,
+    `${name}: speed of the front`,
+    Math.min(shared, pushed),
+    'm/s',
+    shared < pushed ? 'The flow shared between the channels is less.' : 'The pressure gives less.',
+  );
+  return { resists, speed };
+}
+
+export function workRace(
+  working: Working,
+  section: Section,
+  all: readonly Section[],
+  gate: number,
+  drive: Drive,
+  cooling: Cooling,
+  freezes: number,
+): Race {
+  const { number, work, state } = working;
+  const { id, name } = section;
+  const { resists, speed } = workEntry(working, section, drive, true);
+  const before = upstreamOf(section, all);
+  const way = before ? workEntry(working, { ...before, id }, drive, false) : { resists, speed };
+  const arrives = state(
+    `${id}.arrives`,
+    `${name}: the metal arrives at`,
+    alongRun(working, `${id}.chain`, `${name}: temperature after ${before ? before.name.toLowerCase() : 'the way'}`, {
+      from: gate,
+      length: section.before,
+      modulus: (before ?? section).modulus,
+      speed: way.speed,
+    }),
+    'K',
+    'What the furnace gave, less every loss on the way.',
+  );
+  const given = {
+    rho: number('metal.density.liquid'),
+    M: section.modulus,
+    f: Math.min(1, number('metal.critical-solid')),
+    L: number('metal.latent'),
+    c: number('metal.heat.liquid'),
+    dT: arrives - number('metal.liquidus'),
+    h: number('mould.interface'),
+    T_f: cooling.freezing,
+    T_m: number('mould.temperature'),
+  };
+  // Below the liquidus part of the flow's share of latent heat is already spent: dT goes below zero.
+  const flows = work(`${id}.flows`, `${name}: time it keeps flowing, front on fresh sand`, flowTimeInterface, given);
+  if (flows > 0) {
+    const warming = { ...given, b: cooling.diffusivity };
+    work(`${id}.flows.latest`, `${name}: the same, sand warming behind the front`, flowTime, warming);
+  }
+  const needs = resists + drive.gas;
+  if (!(speed > 0)) {
+    const margin = -5 + Math.max(-5, marginOf(drive.pressure, needs));
+    return { section, resists, needs, speed: 0, arrives, fills: Number.POSITIVE_INFINITY, flows, freezes, margin };
+  }
+  const fills = work(`${id}.fills`, `${name}: time to fill`, fillTime, { l: section.run, v: speed });
+  work(`${id}.reach`, `${name}: length it would run`, flowLength, { ...given, v: speed });
+  const margin = marginOf(Number.isNaN(flows) ? 0 : flows, raceFactor * fills);
+  if (Number.isFinite(fills) && flows > 0) {
+    state(`${id}.margin`, `${name}: flow time over fill time`, flows / fills, '1', `Wanted: ${raceFactor} or more.`);
+  }
+  return { section, resists, needs, speed, arrives, fills, flows, freezes, margin };
+}
+
+const raceLevers = [
+  'suction.gauge',
+  'head',
+  'melt.temperature',
+  'mould.temperature',
+  'pour.seconds',
+  'melt.carry',
+  'gate.area',
+];
+
+/** Thinnest first. */
+export function judgeRaces(working: Working, races: readonly Race[], drive: Drive): Check[] {
+  return [...races]
+    .sort((a, b) => a.section.modulus - b.section.modulus)
+    .flatMap((race) => judgeRace(working, race, drive));
+}
+
+function judgeRace(working: Working, race: Race, drive: Drive): Check[] {
+  const { id, name } = race.section;
+  const mould = celsius(working.number('mould.temperature'));
+  const times = `In the mould at ${mould} it flows for ${say(race.flows, 's')} and needs ${say(race.fills, 's')} to fill; it is solid right through after ${say(race.freezes, 's')}`;
+  const cold = !(race.flows > 0);
+  return judge({
+    id,
+    title: `${name}: fills before it stops`,
+    margin: race.margin,
+    levers: raceLevers,
+    steps: ['modulus', 'resists', 'speed', 'arrives', 'flows', 'fills', 'freeze'].map((line) => `${id}.${line}`),
+    why: {
+      holds: `It fills. ${times}.`,
+      close: `It fills, with little to spare. ${times}.`,
+      fails:
+        race.speed <= 0
+          ? `It does not fill: the metal presses with ${say(drive.pressure, 'kPa')}, and to enter against the gas takes ${say(race.needs, 'kPa')}. No warmth changes that.`
+          : cold
+            ? `It does not fill: the metal arrives at ${celsius(race.arrives)}, too far frozen to flow.`
+            : `It runs short: want ${raceFactor} times as long as it needs. ${times}.`,
+    },
+  });
+}
+
+/** The opening that resists most must be pushed well past its resistance: a front that only just enters stops at the first speck. */
+export function judgeEntry(races: readonly Race[], drive: Drive): Check[] {
+  const [hardest] = [...races].sort((a, b) => b.needs - a.needs);
+  if (!hardest) return [];
+  const { id, name } = hardest.section;
+  const sizes = `${name}: the opening resists with ${say(hardest.resists, 'kPa')} and the gas with ${say(drive.gas, 'kPa')}; the metal has ${say(drive.pressure, 'kPa')}`;
+  return judge({
+    id: 'entry',
+    title: 'Pressure to enter the thinnest opening',
+    margin: marginOf(drive.pressure, entryFactor * hardest.needs),
+    levers: ['suction.gauge', 'head', 'mould.moisture', 'mould.permeability'],
+    steps: [`${id}.resists`, 'gas', 'suction', 'pressure'],
+    why: {
+      holds: `The metal goes in. ${sizes}.`,
+      close: `It goes in, with little to spare. ${sizes}.`,
+      fails: `Bring more pressure to the cavity: want ${entryFactor} times what resists. ${sizes}. Pressure decides this, not heat.`,
+    },
+  });
+}

@@ -1,0 +1,59 @@
+import type { Result, Values } from '../../core/model.ts';
+import { workAfter } from './after.ts';
+import { workChain } from './chain.ts';
+import { judgeCrucible, workCharge } from './charge.ts';
+import { judgeFeeding } from './feeding.ts';
+import { workCooling, workFreezing } from './freezing.ts';
+import { noteLimits } from './limits.ts';
+import { judgeMelt } from './melt.ts';
+import { judgeMould } from './mould.ts';
+import { outputs } from './outputs.ts';
+import { judgeBlowBack, judgeEdge, judgeGateSpeed, judgeGauge, workDrive } from './pressure.ts';
+import { judgeEntry, judgeRaces, workRace } from './race.ts';
+import { judgeDryness, judgeFume } from './safety.ts';
+import { judgeLift, judgePenetration, judgeSand } from './sand.ts';
+import { readSections, type Section } from './sections.ts';
+import { startWorking } from './working.ts';
+
+const surface = (sections: readonly Section[]): number =>
+  sections.reduce((sum, { volume, modulus }) => sum + volume / modulus, 0);
+
+/** Every decision of one pour, in the order it is taken. Pure; what is not known is left out and said in a note. */
+export function runPlan(inputs: Values): Result {
+  const working = startWorking(inputs);
+  const sections = readSections(working);
+  const charge = workCharge(working, sections);
+  const crucible = judgeCrucible(working, charge);
+  const cooled = working.text('part.by') === 'volume' ? working.number('part.area') : surface(sections);
+  const drive = workDrive(working, charge, cooled);
+  const gate = workChain(working, charge, drive);
+  const cooling = workCooling(working);
+  const races = sections.map((section) =>
+    workRace(working, section, sections, gate, drive, cooling, workFreezing(working, section, cooling)),
+  );
+  if (sections.length === 0) working.note('No sections are given: whether it fills, and where it shrinks, is not worked.');
+
+  const checks = [
+    ...crucible,
+    ...judgeRaces(working, races, drive),
+    ...judgeMould(working, races, cooling),
+    ...judgeEntry(races, drive),
+    ...judgeGateSpeed(working, drive),
+    ...judgeEdge(working, drive),
+    ...judgeSand(working),
+    ...judgeLift(working, drive),
+    ...judgePenetration(working, drive),
+    ...judgeGauge(working, drive),
+    ...judgeFeeding(working, charge, sections, gate),
+    ...judgeMelt(working, charge),
+    ...judgeDryness(working),
+    ...judgeBlowBack(working, drive),
+    ...judgeFume(working),
+  ];
+  workAfter(working, charge, sections, races, cooling);
+  noteLimits(working, races);
+  const values = Object.fromEntries(
+    Object.keys(outputs).flatMap((name) => (name in working.values ? [[name, working.values[name]!]] : [])),
+  );
+  return { values, steps: working.steps, checks, notes: working.notes };
+}
