@@ -32,12 +32,15 @@ export function completeInputs(
   const reader = startReading(materials);
   const names = Object.keys(model.inputs);
   for (const name of Object.keys(given)) {
-    if (!(name in model.inputs)) reader.problem(`${model.id} has no input "${name}"${didYouMean(name, names)}`);
+    if (!(name in model.inputs))
+      reader.problem(`${model.id} has no input "${name}"${didYouMean(name, names)}`);
   }
   const entries = Object.entries(model.inputs);
   const values: Record<string, Scalar | readonly Row[]> = {};
   // Materials first: the numbers that follow them need their choice.
-  const materialsFirst = [...entries].sort((a, b) => Number(b[1].kind === 'material') - Number(a[1].kind === 'material'));
+  const materialsFirst = [...entries].sort(
+    (a, b) => Number(b[1].kind === 'material') - Number(a[1].kind === 'material'),
+  );
   for (const [name, input] of materialsFirst) {
     const value =
       input.kind === 'list'
@@ -65,7 +68,11 @@ function startReading(materials: ResolvedMaterials) {
     return input.spread === undefined ? undefined : readSpread(input.spread, value, input.unit);
   }
 
-  function start(name: string, input: QuantityInput, chosen: Readonly<Record<string, unknown>>): number | undefined {
+  function start(
+    name: string,
+    input: QuantityInput,
+    chosen: Readonly<Record<string, unknown>>,
+  ): number | undefined {
     const { from } = input;
     const material = from && materials[String(chosen[from.input])];
     const found = from && material?.[from.property as keyof ResolvedMaterial];
@@ -142,10 +149,12 @@ function startReading(materials: ResolvedMaterials) {
     if (list.length > input.most) problem(`${name}: at most ${input.most} rows; the rest are left out.`);
     return list.slice(0, input.most).map((row, index) => {
       const at = `${name}.${index + 1}`;
-      const fields = typeof row === 'object' && row !== null ? (row as Readonly<Record<string, unknown>>) : {};
+      const fields =
+        typeof row === 'object' && row !== null ? (row as Readonly<Record<string, unknown>>) : {};
       if (fields !== row) problem(`${at}: write the row as names and values.`);
       for (const field of Object.keys(fields)) {
-        if (!(field in input.item)) problem(`${at} has no "${field}"${didYouMean(field, Object.keys(input.item))}.`);
+        if (!(field in input.item))
+          problem(`${at} has no "${field}"${didYouMean(field, Object.keys(input.item))}.`);
       }
       const read: Record<string, Scalar> = {};
       for (const [field, spec] of Object.entries(input.item)) {
@@ -169,7 +178,8 @@ export function numbersOf(model: Model, values: Values): Record<string, number> 
     (value as readonly Row[]).forEach((row, index) => {
       for (const [field, spec] of Object.entries(input.item)) {
         const cell = row[field];
-        if (spec.kind === 'quantity' && typeof cell === 'number') numbers[`${name}.${index + 1}.${field}`] = cell;
+        if (spec.kind === 'quantity' && typeof cell === 'number')
+          numbers[`${name}.${index + 1}.${field}`] = cell;
       }
     });
   }

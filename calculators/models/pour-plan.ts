@@ -10,7 +10,8 @@ import { runPlan } from './pour-plan/run.ts';
 export const pourPlan = defineModel({
   id: 'pour-plan',
   title: 'Pour plan',
-  answers: 'Will this part fill, be sharp, stay out of the sand and come out sound, and what would have to change?',
+  answers:
+    'Will this part fill, be sharp, stay out of the sand and come out sound, and what would have to change?',
   inputs: { ...partInputs, ...metalInputs, ...mouldInputs, ...pourInputs, ...crucibleInputs, ...shopInputs },
   outputs,
   run: runPlan,
@@ -21,7 +22,11 @@ export const pourPlan = defineModel({
     'sections reached through another share its flow; joints are not taken off the cooled surface',
     'a margin of 1.5 on filling and entering, 3 on the strength of sand: starting values',
   ],
-  source: { key: 'trade-practice', at: 'the order of the decisions; each formula has its own source', how: 'common practice' },
+  source: {
+    key: 'trade-practice',
+    at: 'the order of the decisions; each formula has its own source',
+    how: 'common practice',
+  },
   examples: [],
   caution: [
     'A plan that holds is no promise. Wear the kit, keep water away, pour over dry sand, and follow your local rules.',

@@ -26,7 +26,11 @@ export function workAfter(
 ): void {
   const { number, work, state, note } = working;
   const gate = Math.sqrt(number('gate.area')) / gateShape;
-  const gateFreezes = workFreezing(working, { id: 'gate', name: 'Gate', modulus: gate, shapeNumber: 1 }, cooling);
+  const gateFreezes = workFreezing(
+    working,
+    { id: 'gate', name: 'Gate', modulus: gate, shapeNumber: 1 },
+    cooling,
+  );
   const thin = races.filter((race) => race.section.modulus <= gate);
   const hold = state(
     'release',
@@ -38,7 +42,13 @@ export function workAfter(
   const heaviest = heaviestOf(sections);
   const last = heaviest && races.find((race) => race.section === heaviest);
   if (last) {
-    state('last', `${heaviest.name}: the last to freeze, after`, last.freezes, 's', 'Do not move the flask before.');
+    state(
+      'last',
+      `${heaviest.name}: the last to freeze, after`,
+      last.freezes,
+      's',
+      'Do not move the flask before.',
+    );
   }
   const d = number('flask.diameter');
   const sand = number('mould.density.bulk') * (Math.PI / 4) * d * d * number('flask.height');
@@ -79,5 +89,8 @@ export function workAfter(
       `Suction on before the pour, held ${say(hold, 's')} from a full mould, then off. A dry catch pot stands between flask and pump, never a water trap; nobody leans over the flask.`,
     );
   }
-  if (Number.isFinite(end)) note(`Flask and sand stay near ${celsius(end)} for long after: gloves, and a marked place to set it down.`);
+  if (Number.isFinite(end))
+    note(
+      `Flask and sand stay near ${celsius(end)} for long after: gloves, and a marked place to set it down.`,
+    );
 }

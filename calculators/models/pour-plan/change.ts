@@ -54,12 +54,17 @@ export function changeOfLever(inputs: Values, id: string, lever: string): Change
   const [value] = found
     .filter((x) => Math.abs(margin(x)) < 1e-6)
     .sort((a, b) => Math.abs(a - from) - Math.abs(b - from));
-  return value === undefined ? undefined : { lever, value, from, breaks: brokenBy(inputs, { ...inputs, [lever]: value }) };
+  return value === undefined
+    ? undefined
+    : { lever, value, from, breaks: brokenBy(inputs, { ...inputs, [lever]: value }) };
 }
 
 function brokenBy(before: Values, after: Values): string[] {
   const failing = (inputs: Values): string[] =>
-    pourPlan.run(inputs).checks.filter(({ verdict, margin }) => verdict === 'fails' && margin < -1e-6).map(({ id }) => id);
+    pourPlan
+      .run(inputs)
+      .checks.filter(({ verdict, margin }) => verdict === 'fails' && margin < -1e-6)
+      .map(({ id }) => id);
   const already = new Set(failing(before));
   return failing(after).filter((id) => !already.has(id));
 }
@@ -87,5 +92,7 @@ export function whatWouldHaveToChange(inputs: Values, id: string): WhatChanges {
   const [best] = [...ways].sort((a, b) => a.breaks.length - b.breaks.length);
   if (best) return best;
   const names = check.levers.map((lever) => pourPlan.inputs[lever]?.name.toLowerCase() ?? lever);
-  return { none: `No one change in its range is enough: tried ${names.join(', ')}. Change two, or the part.` };
+  return {
+    none: `No one change in its range is enough: tried ${names.join(', ')}. Change two, or the part.`,
+  };
 }

@@ -11,7 +11,9 @@ export function writeFragment(model: Model, inputs: Written): string {
       const input = model.inputs[name];
       const text =
         input?.kind === 'list'
-          ? (Array.isArray(entry) ? (entry as readonly WrittenRow[]) : []).map((row) => rowText(input, row)).join(';')
+          ? (Array.isArray(entry) ? (entry as readonly WrittenRow[]) : [])
+              .map((row) => rowText(input, row))
+              .join(';')
           : cellText(entry as WrittenCell);
       return `${escaped(name)}=${text}`;
     })
@@ -24,7 +26,8 @@ const rowText = (input: ListInput, row: WrittenRow): string =>
     .join('~')
     .replace(/~+$/, '');
 
-const cellText = (cell: WrittenCell): string => (typeof cell === 'boolean' ? (cell ? 'yes' : 'no') : escaped(cell));
+const cellText = (cell: WrittenCell): string =>
+  typeof cell === 'boolean' ? (cell ? 'yes' : 'no') : escaped(cell);
 
 /** Percent escapes for what the fragment uses itself; spaces as `+`, which keeps a quantity readable. */
 const escaped = (text: string): string =>
@@ -46,7 +49,8 @@ export function readFragment(model: Model, fragment: string): Checked {
     const [left = '', right] = part.split(/=(.*)/s);
     const name = unescaped(left);
     const value = name === undefined || right === undefined ? undefined : entryOf(model, name, right);
-    if (name === undefined || value === undefined) broken.push(`"${part.slice(0, 40)}" in the address could not be read`);
+    if (name === undefined || value === undefined)
+      broken.push(`"${part.slice(0, 40)}" in the address could not be read`);
     else raw[name] = value;
   }
   const { inputs, problems } = checkWritten(model, raw);

@@ -56,8 +56,18 @@ export function workFreezing(
   const k = number('mould.conductivity');
   const R = modulus * (shapeNumber === 0 ? 1 : shapeNumber + 1);
   work(`${id}.freeze.sand`, `${name}: flat sand, perfect contact`, timeSand, { ...metal, b });
-  work(`${id}.freeze.soonest`, `${name}: freezes at the soonest`, timeCurved, { ...metal, b, k, n: shapeNumber, R });
+  work(`${id}.freeze.soonest`, `${name}: freezes at the soonest`, timeCurved, {
+    ...metal,
+    b,
+    k,
+    n: shapeNumber,
+    R,
+  });
   work(`${id}.freeze.latest`, `${name}: freezes at the latest`, timeBoth, { ...metal, b, h });
-  const h_R = work(`${id}.curvature`, `${name}: curvature of the mould round it`, curvature, { n: shapeNumber, k, R });
+  const h_R = work(`${id}.curvature`, `${name}: curvature of the mould round it`, curvature, {
+    n: shapeNumber,
+    k,
+    R,
+  });
   return work(`${id}.freeze`, `${name}: time to freeze`, timeBothCurved, { ...metal, b, h, h_R });
 }

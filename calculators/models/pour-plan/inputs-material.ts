@@ -44,7 +44,11 @@ export const metalInputs: Readonly<Record<string, Input>> = {
     'density.solid': { name: 'Density, solid', note: 'Sets the charge.', range: [1500, 22000] },
     'density.liquid': { name: 'Density, liquid', note: 'Sets pressure from the head.', range: [1500, 20000] },
     'heat.solid': { name: 'Specific heat, solid', note: 'Sets the heat to melt.', range: [100, 1300] },
-    'heat.liquid': { name: 'Specific heat, liquid', note: 'What each degree of superheat is worth.', range: [100, 1500] },
+    'heat.liquid': {
+      name: 'Specific heat, liquid',
+      note: 'What each degree of superheat is worth.',
+      range: [100, 1500],
+    },
     latent: {
       name: 'Latent heat',
       note: 'The largest doubt in a freezing time.',
@@ -53,16 +57,49 @@ export const metalInputs: Readonly<Record<string, Input>> = {
     },
     solidus: { name: 'Solidus', range: [150, 1500] },
     liquidus: { name: 'Liquidus', note: 'Superheat counts from here.', range: [150, 1500] },
-    'surface-tension': { name: 'Surface tension', note: 'Keeps metal out of thin webs and sharp corners.', range: [0.05, 2.5] },
-    'contact-angle': { name: 'Contact angle on the sand', note: 'Nearer 90° the metal enters the sand sooner.', range: [91, 180] },
-    'shrinkage.freezing': { name: 'Shrinkage on freezing', note: 'Sets the void with no feeder.', range: [-6, 8] },
+    'surface-tension': {
+      name: 'Surface tension',
+      note: 'Keeps metal out of thin webs and sharp corners.',
+      range: [0.05, 2.5],
+    },
+    'contact-angle': {
+      name: 'Contact angle on the sand',
+      note: 'Nearer 90° the metal enters the sand sooner.',
+      range: [91, 180],
+    },
+    'shrinkage.freezing': {
+      name: 'Shrinkage on freezing',
+      note: 'Sets the void with no feeder.',
+      range: [-6, 8],
+    },
     'contraction.liquid': { name: 'Contraction of the liquid in 100 K', range: [0, 3] },
-    'contraction.pattern': { name: 'Pattern allowance', note: 'Sets the size of the pattern.', range: [0, 4] },
-    'pour.lowest': { name: 'Lowest pouring temperature', note: 'Sets the seconds in hand.', range: [150, 1700] },
-    'pour.highest': { name: 'Highest pouring temperature', note: 'Above it: gas, fume, burnt-in sand.', range: [150, 1700] },
-    'critical-solid': { name: 'Share solid when flow stops', note: 'The stop rule of the race.', show: '%', range: [0.05, 1] },
+    'contraction.pattern': {
+      name: 'Pattern allowance',
+      note: 'Sets the size of the pattern.',
+      range: [0, 4],
+    },
+    'pour.lowest': {
+      name: 'Lowest pouring temperature',
+      note: 'Sets the seconds in hand.',
+      range: [150, 1700],
+    },
+    'pour.highest': {
+      name: 'Highest pouring temperature',
+      note: 'Above it: gas, fume, burnt-in sand.',
+      range: [150, 1700],
+    },
+    'critical-solid': {
+      name: 'Share solid when flow stops',
+      note: 'The stop rule of the race.',
+      show: '%',
+      range: [0.05, 1],
+    },
     'loss.melting': { name: 'Melting loss', note: 'What goes to dross and fume.', range: [0, 15] },
-    emissivity: { name: 'Emissivity of the melt', note: 'How fast the open surface cools.', range: [0.03, 1] },
+    emissivity: {
+      name: 'Emissivity of the melt',
+      note: 'How fast the open surface cools.',
+      range: [0.03, 1],
+    },
   }),
   'metal.zinc': {
     kind: 'quantity',
@@ -120,15 +157,35 @@ export const mouldInputs: Readonly<Record<string, Input>> = {
   ...asks('mould', 'Mould', {
     'density.bulk': { name: 'Density as rammed', range: [500, 9000] },
     heat: { name: 'Specific heat', range: [300, 1500] },
-    conductivity: { name: 'Conductivity', note: 'With density and heat: how hard the sand pulls heat.', range: [0.1, 150] },
-    interface: { name: 'Interface coefficient', note: 'How well the face passes heat in the first second: the largest doubt of the race.', range: [50, 20_000] },
-    permeability: { name: 'Permeability', note: 'Decides whether gas leaves before the metal arrives.', range: [0.1, 500] },
+    conductivity: {
+      name: 'Conductivity',
+      note: 'With density and heat: how hard the sand pulls heat.',
+      range: [0.1, 150],
+    },
+    interface: {
+      name: 'Interface coefficient',
+      note: 'How well the face passes heat in the first second: the largest doubt of the race.',
+      range: [50, 20_000],
+    },
+    permeability: {
+      name: 'Permeability',
+      note: 'Decides whether gas leaves before the metal arrives.',
+      range: [0.1, 500],
+    },
     porosity: { name: 'Porosity', range: [0.05, 0.8] },
     'grain-size': { name: 'Grain size', note: 'Finer keeps metal out of the sand.', range: [0.02, 1] },
     moisture: { name: 'Water left in it', note: 'Becomes steam in the first second.', range: [0, 10] },
-    'strength.tensile': { name: 'Tensile strength', note: 'A wide guess: break a bar of your own.', range: [1, 50_000] },
+    'strength.tensile': {
+      name: 'Tensile strength',
+      note: 'A wide guess: break a bar of your own.',
+      range: [1, 50_000],
+    },
     'strength.shear': { name: 'Shear strength', range: [1, 50_000] },
-    'temperature.limit': { name: 'Hottest the mould may be', note: 'Binders fail above it.', range: [20, 1600] },
+    'temperature.limit': {
+      name: 'Hottest the mould may be',
+      note: 'Binders fail above it.',
+      range: [20, 1600],
+    },
     'temperature.metal': { name: 'Hottest metal it takes', range: [200, 2000] },
   }),
 };
@@ -142,7 +199,11 @@ export const crucibleInputs: Readonly<Record<string, Input>> = {
     usual: 'clay-graphite-crucible',
   },
   ...asks('crucible', 'Melt', {
-    heat: { name: 'Specific heat of the crucible', note: 'Heating it often costs more than the metal.', range: [300, 2000] },
+    heat: {
+      name: 'Specific heat of the crucible',
+      note: 'Heating it often costs more than the metal.',
+      range: [300, 2000],
+    },
     'temperature.limit': { name: 'Hottest the crucible may be', range: [500, 2500] },
   }),
 };

@@ -66,7 +66,14 @@ const sections: ListInput = {
       },
       usual: 'bar',
     },
-    thickness: { kind: 'quantity', name: 'Thickness', unit: 'm', show: 'mm', range: [0.0003, 0.05], spread: '0.1 mm' },
+    thickness: {
+      kind: 'quantity',
+      name: 'Thickness',
+      unit: 'm',
+      show: 'mm',
+      range: [0.0003, 0.05],
+      spread: '0.1 mm',
+    },
     width: { kind: 'quantity', name: 'Width', unit: 'm', show: 'mm', range: [0.0003, 0.3], spread: '0.1 mm' },
     length: {
       kind: 'quantity',
@@ -95,7 +102,12 @@ const sections: ListInput = {
       range: [0, 2],
       usual: 0,
     },
-    through: { kind: 'text', name: 'Reached through', note: 'The name of the section before; empty at the gate.', usual: '' },
+    through: {
+      kind: 'text',
+      name: 'Reached through',
+      note: 'The name of the section before; empty at the gate.',
+      usual: '',
+    },
     fronts: {
       kind: 'quantity',
       name: 'Channels filling at once',

@@ -9,7 +9,9 @@ const hotMould = 673.15;
 /** Where the sums above do not hold, said beside them. */
 export function noteLimits(working: Working, races: readonly Race[]): void {
   const { number, text, note } = working;
-  const thin = races.filter((race) => race.section.thickness < thinShell).map((race) => race.section.name.toLowerCase());
+  const thin = races
+    .filter((race) => race.section.thickness < thinShell)
+    .map((race) => race.section.name.toLowerCase());
   if (thin.length > 0) {
     note(
       `Under 3 mm (${thin.join(', ')}) a freezing time is known to a factor of two at best: contact with the sand, the latent heat and the curvature each move it as much as a hundred degrees of mould.`,

@@ -2,7 +2,11 @@ import type { Output } from '../../core/model.ts';
 import type { UnitSymbol } from '../../core/units.ts';
 import { mostSections } from './inputs-part.ts';
 
-const output = (name: string, unit: UnitSymbol, show?: UnitSymbol): Output => ({ name, unit, ...(show && { show }) });
+const output = (name: string, unit: UnitSymbol, show?: UnitSymbol): Output => ({
+  name,
+  unit,
+  ...(show && { show }),
+});
 
 /** For each row of sections, as entered, from one. */
 const ofSection: Readonly<Record<string, Output>> = {

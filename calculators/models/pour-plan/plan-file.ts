@@ -36,14 +36,21 @@ export function readPlanFile(text: string, model: Model): ReadPlan {
   }
   const problems: string[] = [];
   const version = parsed['version'];
-  if (typeof version !== 'number') problems.push('The file does not say its version; it is read as version 1.');
+  if (typeof version !== 'number')
+    problems.push('The file does not say its version; it is read as version 1.');
   else if (version > planVersion) {
-    problems.push(`The file is version ${version} and this reads ${planVersion}: what is new in it is left out.`);
+    problems.push(
+      `The file is version ${version} and this reads ${planVersion}: what is new in it is left out.`,
+    );
   }
   const name = typeof parsed['name'] === 'string' && parsed['name'].trim() !== '' ? parsed['name'] : 'Plan';
   const raw = parsed['inputs'];
   if (!isRecord(raw)) {
-    return { name, inputs: {}, problems: [...problems, 'The inputs could not be read; the plan stands at its start.'] };
+    return {
+      name,
+      inputs: {},
+      problems: [...problems, 'The inputs could not be read; the plan stands at its start.'],
+    };
   }
   const checked = checkWritten(model, raw);
   return { name, inputs: checked.inputs, problems: [...problems, ...checked.problems] };

@@ -53,8 +53,20 @@ export function workDrive(working: Working, charge: Charge, cooled: number): Dri
 
   const head = number('head');
   const fall = working.text('orientation') === 'standing' ? number('part.height') : 0;
-  const headLeft = state('head.left', 'Head left at the far end', head - fall, 'm', fall > 0 ? 'Standing: the head less the height of the part.' : 'Lying flat: the whole head.');
-  const pressure = state('pressure', 'Pressure of the metal at the far end', rho * gravity * headLeft + suction, 'Pa', 'ρ·g·h for the head left, plus the suction at the cavity.');
+  const headLeft = state(
+    'head.left',
+    'Head left at the far end',
+    head - fall,
+    'm',
+    fall > 0 ? 'Standing: the head less the height of the part.' : 'Lying flat: the whole head.',
+  );
+  const pressure = state(
+    'pressure',
+    'Pressure of the metal at the far end',
+    rho * gravity * headLeft + suction,
+    'Pa',
+    'ρ·g·h for the head left, plus the suction at the cavity.',
+  );
   if (suction > 0) work('suction.as-head', 'The suction as a height of metal', headOf, { dp: suction, rho });
 
   const vGate = work('gate.speed', 'Speed at the gate with the sprue full', velocity, {
@@ -90,13 +102,22 @@ function workSuction(working: Working, read: number): { suction: number; share: 
   if (where === 'sealed') {
     const share = number('suction.seal');
     return {
-      suction: state('suction', 'Suction at the cavity', read * share, 'Pa', 'What the seal keeps of the gauge reading.'),
+      suction: state(
+        'suction',
+        'Suction at the cavity',
+        read * share,
+        'Pa',
+        'What the seal keeps of the gauge reading.',
+      ),
       share,
     };
   }
   if (!(K > 0)) {
     working.note('Suction does nothing through a mould that lets no air through: it is counted as none.');
-    return { suction: state('suction', 'Suction at the cavity', 0, 'Pa', 'The mould lets no air through.'), share: 0 };
+    return {
+      suction: state('suction', 'Suction at the cavity', 0, 'Pa', 'The mould lets no air through.'),
+      share: 0,
+    };
   }
   const suction = work('suction', 'Suction at the cavity', atCavity, {
     dp_g: read,
@@ -118,12 +139,25 @@ function freeWater(working: Working): number {
 }
 
 /** Gas to be pressed out through the sand: the air the metal displaces and the steam of what water is left. */
-function workGas(working: Working, flow: number, cooled: number, air: number): { gas: number; gasAtWorst: number } {
+function workGas(
+  working: Working,
+  flow: number,
+  cooled: number,
+  air: number,
+): { gas: number; gasAtWorst: number } {
   const { number, work, state } = working;
   const K = number('mould.permeability');
   if (!(K > 0)) {
-    const gas = state('gas', 'Gas pressing back', 0, 'Pa', 'Not worked: the mould’s permeability is not known.');
-    working.note('Whether gas gets out is not worked, for the mould’s permeability is not known: vent the far ends.');
+    const gas = state(
+      'gas',
+      'Gas pressing back',
+      0,
+      'Pa',
+      'Not worked: the mould’s permeability is not known.',
+    );
+    working.note(
+      'Whether gas gets out is not worked, for the mould’s permeability is not known: vent the far ends.',
+    );
     return { gas, gasAtWorst: Number.NaN };
   }
   const known = number('mould.moisture');
@@ -134,7 +168,10 @@ function workGas(working: Working, flow: number, cooled: number, air: number): {
     'kg',
     'Surface × layer × density × share of water, one casting.',
   );
-  const made = water > 0 ? work('steam.volume', 'Steam it would make, at 100 °C', steam, { m: water, T: 373.15, p: air }) : 0;
+  const made =
+    water > 0
+      ? work('steam.volume', 'Steam it would make, at 100 °C', steam, { m: water, T: 373.15, p: air })
+      : 0;
   const steaming = made / number('steam.seconds');
   const way = { mu: 1.8e-5, l: Math.min(number('sand.cope'), number('sand.drag')), K, A: cooled };
   return {
@@ -200,7 +237,13 @@ export function judgeGauge(working: Working, drive: Drive): Check[] {
   const { number, state } = working;
   const read = number('suction.gauge');
   if (!(read > 0)) return [];
-  const best = state('gauge.best', 'Best reading the pump reaches here', drive.ambient * number('suction.best'), 'Pa', 'Its share of the air pressure here.');
+  const best = state(
+    'gauge.best',
+    'Best reading the pump reaches here',
+    drive.ambient * number('suction.best'),
+    'Pa',
+    'Its share of the air pressure here.',
+  );
   state('gauge.reading', 'What the gauge must read', read, 'Pa', 'As chosen, below the air here.');
   const sizes = `The gauge must read ${say(read, 'kPa')}, that is ${say(read, 'inHg')}; here the pump reaches ${say(best, 'kPa')}`;
   return judge({

@@ -88,12 +88,17 @@ export function workRace(
   const arrives = state(
     `${id}.arrives`,
     `${name}: the metal arrives at`,
-    alongRun(working, `${id}.chain`, `${name}: temperature after ${before ? before.name.toLowerCase() : 'the way'}`, {
-      from: gate,
-      length: section.before,
-      modulus: (before ?? section).modulus,
-      speed: way.speed,
-    }),
+    alongRun(
+      working,
+      `${id}.chain`,
+      `${name}: temperature after ${before ? before.name.toLowerCase() : 'the way'}`,
+      {
+        from: gate,
+        length: section.before,
+        modulus: (before ?? section).modulus,
+        speed: way.speed,
+      },
+    ),
     'K',
     'What the furnace gave, less every loss on the way.',
   );
@@ -109,7 +114,12 @@ export function workRace(
     T_m: number('mould.temperature'),
   };
   // Below the liquidus part of the flow's share of latent heat is already spent: dT goes below zero.
-  const flows = work(`${id}.flows`, `${name}: time it keeps flowing, front on fresh sand`, flowTimeInterface, given);
+  const flows = work(
+    `${id}.flows`,
+    `${name}: time it keeps flowing, front on fresh sand`,
+    flowTimeInterface,
+    given,
+  );
   if (flows > 0) {
     const warming = { ...given, b: cooling.diffusivity };
     work(`${id}.flows.latest`, `${name}: the same, sand warming behind the front`, flowTime, warming);
@@ -117,13 +127,29 @@ export function workRace(
   const needs = resists + drive.gas;
   if (!(speed > 0)) {
     const margin = -5 + Math.max(-5, marginOf(drive.pressure, needs));
-    return { section, resists, needs, speed: 0, arrives, fills: Number.POSITIVE_INFINITY, flows, freezes, margin };
+    return {
+      section,
+      resists,
+      needs,
+      speed: 0,
+      arrives,
+      fills: Number.POSITIVE_INFINITY,
+      flows,
+      freezes,
+      margin,
+    };
   }
   const fills = work(`${id}.fills`, `${name}: time to fill`, fillTime, { l: section.run, v: speed });
   work(`${id}.reach`, `${name}: length it would run`, flowLength, { ...given, v: speed });
   const margin = marginOf(Number.isNaN(flows) ? 0 : flows, raceFactor * fills);
   if (Number.isFinite(fills) && flows > 0) {
-    state(`${id}.margin`, `${name}: flow time over fill time`, flows / fills, '1', `Wanted: ${raceFactor} or more.`);
+    state(
+      `${id}.margin`,
+      `${name}: flow time over fill time`,
+      flows / fills,
+      '1',
+      `Wanted: ${raceFactor} or more.`,
+    );
   }
   return { section, resists, needs, speed, arrives, fills, flows, freezes, margin };
 }
@@ -155,7 +181,9 @@ function judgeRace(working: Working, race: Race, drive: Drive): Check[] {
     title: `${name}: fills before it stops`,
     margin: race.margin,
     levers: raceLevers,
-    steps: ['modulus', 'resists', 'speed', 'arrives', 'flows', 'fills', 'freeze'].map((line) => `${id}.${line}`),
+    steps: ['modulus', 'resists', 'speed', 'arrives', 'flows', 'fills', 'freeze'].map(
+      (line) => `${id}.${line}`,
+    ),
     why: {
       holds: `It fills. ${times}.`,
       close: `It fills, with little to spare. ${times}.`,

@@ -31,7 +31,8 @@ export function runPlan(inputs: Values): Result {
   const races = sections.map((section) =>
     workRace(working, section, sections, gate, drive, cooling, workFreezing(working, section, cooling)),
   );
-  if (sections.length === 0) working.note('No sections are given: whether it fills, and where it shrinks, is not worked.');
+  if (sections.length === 0)
+    working.note('No sections are given: whether it fills, and where it shrinks, is not worked.');
 
   const checks = [
     ...crucible,

@@ -34,7 +34,10 @@ export function judgeDryness(working: Working): Check[] {
     levers: ['mould.moisture'],
     steps: ['steam.water'],
     why: {
-      holds: dried === 'held' ? `Dry: its mass stopped falling, ${wet} left. Pour the same day.` : `Dry enough as it is: ${wet}.`,
+      holds:
+        dried === 'held'
+          ? `Dry: its mass stopped falling, ${wet} left. Pour the same day.`
+          : `Dry enough as it is: ${wet}.`,
       fails: `Not dry: ${wet}, and ${say(driest, '%')} is the most under a small part. Dry and weigh it, or pour a heavier part with vents.`,
     },
   });
@@ -60,8 +63,10 @@ export function judgeFume(working: Working): Check[] {
     steps: [],
     why: {
       holds: 'Neither in it by its name. Extract all the same: copper and flux fume harm lungs too.',
-      close: 'Zinc fumes when it is poured: extract at the crucible and the mould, stand upwind, keep the heat low. Fever hours later is zinc.',
-      fails: 'It holds lead: not in a teaching shop. Extraction, gloves, washing, no food near, and your local law on lead before anything else.',
+      close:
+        'Zinc fumes when it is poured: extract at the crucible and the mould, stand upwind, keep the heat low. Fever hours later is zinc.',
+      fails:
+        'It holds lead: not in a teaching shop. Extraction, gloves, washing, no food near, and your local law on lead before anything else.',
     },
   });
 }

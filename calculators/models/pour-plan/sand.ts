@@ -81,7 +81,12 @@ export function judgeLift(working: Working, drive: Drive): Check[] {
     'kg',
     'Density × area of the flask × sand above the cavity. Suction helps to hold it and is not counted.',
   );
-  const more = work('cope.needed', 'Weight to lay on', weight, { F: lifted, F_c: 0, k: liftFactor, m_c: cope });
+  const more = work('cope.needed', 'Weight to lay on', weight, {
+    F: lifted,
+    F_c: 0,
+    k: liftFactor,
+    m_c: cope,
+  });
   const laid = number('cope.weight');
   const sizes = `The metal lifts with ${say(lifted, 'N')}; the sand weighs ${say(cope, 'g')} and you lay on ${say(laid, 'kg')}`;
   return judge({

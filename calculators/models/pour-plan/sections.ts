@@ -63,7 +63,8 @@ export function readSections(working: Working): Section[] {
     const piece = channel * length;
     const before = Math.max(0, numberIn(row, 'before', 0));
     const run = numberIn(row, 'run', length + before);
-    if (run <= before) working.note(`${name}: its run from the gate must be longer than the part of it upstream.`);
+    if (run <= before)
+      working.note(`${name}: its run from the gate must be longer than the part of it upstream.`);
     return [
       {
         id,
@@ -87,8 +88,13 @@ export function readSections(working: Working): Section[] {
 /** The section this one is reached through, if it names one. */
 export function upstreamOf(section: Section, all: readonly Section[]): Section | undefined {
   const wanted = section.through.toLowerCase();
-  return wanted === '' ? undefined : all.find((other) => other !== section && other.name.toLowerCase() === wanted);
+  return wanted === ''
+    ? undefined
+    : all.find((other) => other !== section && other.name.toLowerCase() === wanted);
 }
 
 export const heaviestOf = (sections: readonly Section[]): Section | undefined =>
-  sections.reduce<Section | undefined>((most, one) => (!most || one.modulus > most.modulus ? one : most), undefined);
+  sections.reduce<Section | undefined>(
+    (most, one) => (!most || one.modulus > most.modulus ? one : most),
+    undefined,
+  );

@@ -22,7 +22,11 @@ export interface PlanSpread {
 export function planSpread(
   inputs: Values,
   spreads: Readonly<Record<string, number>>,
-  { seed = 'pour-plan', count = 400, watch = {} }: { readonly seed?: string; readonly count?: number; readonly watch?: Watch } = {},
+  {
+    seed = 'pour-plan',
+    count = 400,
+    watch = {},
+  }: { readonly seed?: string; readonly count?: number; readonly watch?: Watch } = {},
 ): PlanSpread | undefined {
   const now = pourPlan.run(inputs);
   const names = Object.keys(now.values);
@@ -32,7 +36,9 @@ export function planSpread(
   let done = 0;
   let stopped = false;
 
-  const nothing = Object.fromEntries([...names, ...now.checks.map(({ id }) => `margin of ${id}`)].map((key) => [key, Number.NaN]));
+  const nothing = Object.fromEntries(
+    [...names, ...now.checks.map(({ id }) => `margin of ${id}`)].map((key) => [key, Number.NaN]),
+  );
   const sampled = sampleSpread(
     (numbers) => {
       stopped ||= watch.cancelled?.() ?? false;

@@ -22,7 +22,8 @@ export interface Judged {
 export function judge({ why, ...check }: Judged): Check[] {
   if (Number.isNaN(check.margin)) return [];
   const verdict = verdictOf(check.margin);
-  const sentence = verdict === 'fails' ? why.fails : verdict === 'close' ? (why.close ?? why.holds) : why.holds;
+  const sentence =
+    verdict === 'fails' ? why.fails : verdict === 'close' ? (why.close ?? why.holds) : why.holds;
   return [{ ...check, verdict, why: sentence }];
 }
 

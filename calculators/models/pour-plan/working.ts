@@ -12,7 +12,13 @@ export interface Working {
   readonly flag: (name: string) => boolean;
   readonly rows: (name: string) => readonly Row[];
   /** Works a formula for its first symbol, or for `find`, and keeps the line. NaN when there is no answer. */
-  readonly work: (id: string, title: string, formula: Formula, given: Readonly<Record<string, number>>, find?: string) => number;
+  readonly work: (
+    id: string,
+    title: string,
+    formula: Formula,
+    given: Readonly<Record<string, number>>,
+    find?: string,
+  ) => number;
   /** Keeps a line that is no formula: a sum, a smaller of two, a choice. */
   readonly state: (id: string, title: string, value: number, unit: UnitSymbol, note: string) => number;
   readonly note: (sentence: string) => void;
@@ -58,9 +64,7 @@ export function startWorking(inputs: Values): Working {
       }
       const solved = solve(formula, given, find);
       return keep(
-        solved.ok
-          ? { ...line, value: solved.value, unit }
-          : { ...line, unit, note: solved.reason },
+        solved.ok ? { ...line, value: solved.value, unit } : { ...line, unit, note: solved.reason },
       );
     },
     state: (id, title, value, unit, note) =>

@@ -18,7 +18,7 @@ export const isRecord = (value: unknown): value is Readonly<Record<string, unkno
 
 type One = Exclude<Input, ListInput>;
 
-/** Why an entry is no value of this input, or undefined when it is one. An empty quantity is an open one. */
+/** Why an entry is no value of this input, or undefined when it is one. An empty quantity stands at its start. */
 function fault(input: One, entry: unknown): string | undefined {
   if (input.kind === 'flag') return typeof entry === 'boolean' ? undefined : 'it is yes or no';
   if (typeof entry !== 'string') return 'it is not a text';
@@ -32,7 +32,8 @@ function fault(input: One, entry: unknown): string | undefined {
 }
 
 /** A number is taken as written in the field's own unit, as a careless hand would write it in JSON. */
-const cell = (entry: unknown): unknown => (typeof entry === 'number' && Number.isFinite(entry) ? String(entry) : entry);
+const cell = (entry: unknown): unknown =>
+  typeof entry === 'number' && Number.isFinite(entry) ? String(entry) : entry;
 
 /** Keeps what these inputs of the model can be, and says what could not be read. */
 export function checkWritten(model: Model, raw: Readonly<Record<string, unknown>>): Checked {
