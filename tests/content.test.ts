@@ -11,6 +11,8 @@ import { drawVariant, valuesOf } from '../calculators/exercises/variants.ts';
 import type { Formula } from '../calculators/core/formula.ts';
 import type { Model } from '../calculators/core/model.ts';
 import { formulas } from '../calculators/formulas/index.ts';
+import { materials } from '../calculators/materials/index.ts';
+import { resolvedMaterials } from '../calculators/materials/resolve.ts';
 import { models } from '../calculators/models/index.ts';
 import { sources } from '../calculators/sources.ts';
 
@@ -20,6 +22,7 @@ const content = new URL('../content/', import.meta.url);
 const library: Library = {
   formula: (id) => (formulas as Record<string, Formula>)[id],
   model: (id) => (models as Record<string, Model>)[id],
+  materials: resolvedMaterials(materials),
 };
 
 interface File {
@@ -113,8 +116,10 @@ describe.each(exerciseFiles.map((file) => [file.slug, file] as const))('exercise
     if (exercise.kind !== 'design') return;
     const model = library.model(exercise.model);
     if (!model) throw new Error(`there is no model "${exercise.model}"`);
-    expect(markDesign(exercise, {}, model).verdict).toBe('wrong');
-    expect(markDesign(exercise, exercise.passing, model)).toMatchObject({ verdict: 'right' });
+    expect(markDesign(exercise, {}, model, library.materials).verdict).toBe('wrong');
+    expect(markDesign(exercise, exercise.passing, model, library.materials)).toMatchObject({
+      verdict: 'right',
+    });
   });
 
   it('serves an outcome of the lesson that sets it', () => {

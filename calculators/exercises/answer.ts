@@ -1,14 +1,17 @@
 import type { Formula, SymbolSpec } from '../core/formula.ts';
-import type { Input, Model, Output, Scalar, Values } from '../core/model.ts';
+import type { Input, Model, Output, Values } from '../core/model.ts';
 import { readQuantity, type Reading } from '../core/quantity.ts';
 import { solve } from '../core/solve.ts';
-import { findUnit, toSI, unitsLike, type UnitSymbol } from '../core/units.ts';
+import { completeInputs, type ResolvedMaterials } from '../models/inputs.ts';
+import { findUnit, unitsLike, type UnitSymbol } from '../core/units.ts';
 import type { Givens, NumberExercise, Part, StepsExercise, Variant } from './definition.ts';
 
 /** Where an exercise finds what computes its answer. */
 export interface Library {
   readonly formula: (id: string) => Formula | undefined;
   readonly model: (id: string) => Model | undefined;
+  /** What a model's numbers come from until they are given. */
+  readonly materials?: ResolvedMaterials;
 }
 
 /** One number asked for, with everything needed to compute it. */
@@ -20,8 +23,8 @@ export interface Question {
   readonly answerUnit: UnitSymbol;
   /** Givens as the learner sees them. */
   readonly given: Givens;
-  /** Givens in SI; words stay words. */
-  readonly values: Readonly<Record<string, Scalar>>;
+  /** Givens in SI, words as words; of a model every input, those not given at their start. */
+  readonly values: Values;
   /** How each quantity is written. */
   readonly written: Readonly<Record<string, Written>>;
   /** Significant figures the givens allow, never fewer than two. */
@@ -39,13 +42,13 @@ export function answerOf(question: Question, values = question.values): Answer {
   const { calculation, find } = question;
   if ('formula' in calculation) return solve(calculation.formula, numbersOf(values), find);
   const { model } = calculation;
-  const result = model.run({ ...startOf(model), ...values });
+  const result = model.run(values);
   const value = result.values[find];
   if (value === undefined) return { ok: false, reason: result.notes[0] ?? `${model.title} gives no ${find}` };
   return { ok: true, value };
 }
 
-export function numbersOf(values: Readonly<Record<string, Scalar>>): Record<string, number> {
+export function numbersOf(values: Values): Record<string, number> {
   return Object.fromEntries(
     Object.entries(values).flatMap(([name, value]) => (typeof value === 'number' ? [[name, value]] : [])),
   );
@@ -58,33 +61,19 @@ export function equationUnit(formula: Formula, symbol: string): UnitSymbol {
   return unitsLike(own).find(({ factor, offset }) => factor === 1 && offset === 0)?.symbol ?? own;
 }
 
-/** A model's own start for every input, in SI. */
-export function startOf(model: Model): Values {
-  return Object.fromEntries(
-    Object.entries(model.inputs).map(([name, input]) => [
-      name,
-      input.kind !== 'quantity'
-        ? input.usual
-        : input.usual === undefined
-          ? undefined
-          : toSI(input.usual, input.unit),
-    ]),
-  );
-}
-
 /** Reads one given; throws a sentence when the text does not fit the symbol or input. */
-export function readGiven(text: string, spec: SymbolSpec | Input, what: string): Written | string | boolean {
-  if ('kind' in spec && spec.kind !== 'quantity') {
-    if (spec.kind === 'flag') return text === 'true';
-    if (spec.kind === 'choice' && !Object.hasOwn(spec.options, text)) {
-      throw new Error(`${what} is "${text}", which is not one of ${Object.keys(spec.options).join(', ')}`);
-    }
-    if (spec.kind === 'list') throw new Error(`${what} is a list, which an exercise cannot give`);
-    return text;
-  }
+function readGiven(text: string, spec: SymbolSpec | Input, what: string): Written | string {
+  if ('kind' in spec && spec.kind !== 'quantity') return text;
   const reading = readQuantity(text, spec);
   if (!reading.ok) throw new Error(`${what} "${text}": ${reading.message}`);
   return reading;
+}
+
+/** Every input of a model in SI, from what is given as text. Throws a sentence for each that does not fit. */
+export function modelValues(model: Model, given: Givens, materials: ResolvedMaterials = {}): Values {
+  const { values, problems } = completeInputs(model, given, materials);
+  if (problems.length > 0) throw new Error(problems.join(' '));
+  return values;
 }
 
 /** The question a number exercise asks with these numbers. Throws a sentence when the file does not fit its formula. */
@@ -145,7 +134,7 @@ function question(
   const answerUnit = asked.answerUnit ?? sought.show ?? sought.unit;
   if (!findUnit(answerUnit)) throw new Error(`there is no unit "${answerUnit}"`);
 
-  const values: Record<string, Scalar> = {};
+  const values: Record<string, Values[string]> = {};
   const written: Record<string, Written> = {};
   const figures: number[] = [];
   for (const [name, text] of Object.entries(given)) {
@@ -156,6 +145,11 @@ function question(
     values[name] = typeof read === 'object' ? read.value : read;
     if (typeof read === 'object') figures.push(read.figures);
     if (typeof read === 'object' && 'written' in read) written[name] = read;
+  }
+  if (model) {
+    const texts = Object.fromEntries(Object.entries(given).filter(([name]) => !carried[name]));
+    const complete = modelValues(model, texts, library.materials);
+    for (const [name, value] of Object.entries(complete)) if (!carried[name]) values[name] = value;
   }
   return {
     calculation,

@@ -1,9 +1,10 @@
 import type { Model, Values } from '../core/model.ts';
-import { readGiven, startOf } from './answer.ts';
+import type { ResolvedMaterials } from '../models/inputs.ts';
+import { modelValues } from './answer.ts';
 import type { DesignExercise, Givens } from './definition.ts';
 
 export interface MarkedDesign {
-  readonly verdict: 'right' | 'wrong';
+  readonly verdict: 'right' | 'wrong' | 'unread';
   readonly marks: number;
   readonly of: number;
   /** The checks the exercise asks for, as they stand. */
@@ -16,27 +17,30 @@ export interface MarkedDesign {
   readonly says: readonly string[];
 }
 
-/** A design exercise's inputs in SI: the model's start, the exercise's, then the learner's changes. */
-export function designInputs(exercise: DesignExercise, changes: Givens, model: Model): Values {
-  const values: Record<string, Values[string]> = { ...startOf(model) };
-  for (const [name, text] of [...Object.entries(exercise.start), ...Object.entries(changes)]) {
-    const input = model.inputs[name];
-    if (!input) throw new Error(`${model.id} has no input "${name}"`);
-    const read = readGiven(text, input, input.name);
-    values[name] = typeof read === 'object' ? read.value : read;
-  }
-  return values;
-}
-
-/** Right when every check the exercise names holds and nothing was changed but what may be. */
-export function markDesign(exercise: DesignExercise, changes: Givens, model: Model): MarkedDesign {
+/**
+ * Right when every check the exercise names holds and nothing was changed but what may be. What cannot be
+ * read is said, and nothing is marked.
+ */
+export function markDesign(
+  exercise: DesignExercise,
+  changes: Givens,
+  model: Model,
+  materials: ResolvedMaterials = {},
+): MarkedDesign {
   const { marks: of } = exercise;
   const stray = Object.keys(changes).find((name) => !exercise.change.includes(name));
   if (stray !== undefined) {
     const says = [`${model.inputs[stray]?.name ?? stray} is not yours to change here.`];
     return { verdict: 'wrong', marks: 0, of, checks: [], says };
   }
-  const result = model.run(designInputs(exercise, changes, model));
+  let inputs: Values;
+  try {
+    inputs = modelValues(model, { ...exercise.start, ...changes }, materials);
+  } catch (error) {
+    const says = [error instanceof Error ? error.message : String(error)];
+    return { verdict: 'unread', marks: 0, of, checks: [], says };
+  }
+  const result = model.run(inputs);
   const checks = exercise.must.map((id) => {
     const check = result.checks.find((found) => found.id === id);
     if (!check) throw new Error(`${model.id} has no check "${id}"`);

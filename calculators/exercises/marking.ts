@@ -82,7 +82,7 @@ export function markQuestion(
     const match = read.candidates.find(({ value }) => isClose(asked, value, answer.value));
     if (!match) continue;
     const says = [...unitSays(question, match.unit)];
-    if (onOwn) says.push('Right with your own earlier answer carried forward.');
+    if (onOwn) says.push('It follows from your own earlier answer.');
     const marks = of - unitMark + (match.unit === 'right' || !hasUnit ? unitMark : 0);
     return { verdict: 'right', unit: hasUnit ? match.unit : 'none', marks, of, says, value: match.value };
   }
@@ -157,8 +157,8 @@ function diagnosis(question: Question, mistakes: readonly Mistake[], read: ReadA
   if (shown !== 0 && Math.abs(own + shown) <= allowance(question, answer.value))
     return 'Right size, wrong sign.';
   return own < shown
-    ? 'Too small. Write down the line with the numbers in and compare it with the hint.'
-    : 'Too large. Write down the line with the numbers in and compare it with the hint.';
+    ? 'Too small. Write down the line with the numbers in, each with its unit.'
+    : 'Too large. Write down the line with the numbers in, each with its unit.';
 }
 
 /**

@@ -1,6 +1,6 @@
 import { compile, parseEquation, parseExpression } from '../core/expression.ts';
 import type { SymbolSpec } from '../core/formula.ts';
-import type { Input, Scalar } from '../core/model.ts';
+import type { Input, Scalar, Values } from '../core/model.ts';
 import { plainNumber, unitLabel } from '../core/print.ts';
 import { constantsOf } from '../core/solve.ts';
 import { fromSI, toSI, unit, type UnitSymbol } from '../core/units.ts';
@@ -39,7 +39,7 @@ export function authored(question: Question, mistake: Mistake): WrongWay[] {
 const ways = (values: readonly (number | undefined)[], says: string): WrongWay[] =>
   values.flatMap((value) => (value === undefined || !Number.isFinite(value) ? [] : [{ value, says }]));
 
-function answerWith(question: Question, values: Readonly<Record<string, Scalar>>): number | undefined {
+function answerWith(question: Question, values: Values): number | undefined {
   const answer = answerOf(question, values);
   return answer.ok ? answer.value : undefined;
 }

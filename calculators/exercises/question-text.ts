@@ -2,10 +2,12 @@ import type { Givens } from './definition.ts';
 
 /** The text with each `{h}` replaced by that given. */
 export function withNumbers(text: string, given: Givens): string {
-  return text.replace(
-    /\{(\w+(?:\.\w+)*)\}/g,
-    (whole, name: string) => given[name]?.replace(/^-/, '−') ?? whole,
-  );
+  return text.replace(/\{(\w+(?:\.\w+)*)\}/g, (whole, name: string) => shown(given[name]) ?? whole);
+}
+
+/** A given as it stands in a sentence: a real minus, a degree sign, a difference in plain °C. */
+function shown(text: string | undefined): string | undefined {
+  return text?.replace(/^-/, '−').replace(/ deg$/, '°').replace('Δ', '').replace('H2O', 'H₂O');
 }
 
 /** What a part's question prints: shared givens, its own, and `your answer` for what an earlier part gave. */

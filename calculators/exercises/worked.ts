@@ -10,7 +10,6 @@ import {
   numbersOf,
   partQuestion,
   questionOf,
-  startOf,
   type Carried,
   type Library,
   type Question,
@@ -51,7 +50,7 @@ export function workedQuestion(question: Question): WorkedLine[] {
   const last: WorkedLine = { kind: 'answer', text: `${sign} = ${printAnswer(question, answer.value)}` };
   const { calculation } = question;
   if ('formula' in calculation) return [...formulaLines(question, calculation.formula, answer.value), last];
-  const result = calculation.model.run({ ...startOf(calculation.model), ...question.values });
+  const result = calculation.model.run(question.values);
   const lines = result.steps.map((step): WorkedLine => {
     const value =
       step.value !== undefined && step.unit !== undefined ? printQuantity(step.value, step.unit) : '';
@@ -68,13 +67,15 @@ function formulaLines(question: Question, formula: Formula, value: number): Work
   const values = { ...constantsOf(formula), ...numbersOf(question.values) };
   const signOf = (name: string): string => formula.symbols[name]?.sign ?? name;
   const numberOf = (name: string): string => {
+    if (isAngle(formula, name))
+      return printQuantity(values[name] ?? value, 'deg', { figures: 4 }).replace(/\.0+°/, '°');
     const own = fromSI(values[name] ?? value, equationUnit(formula, name));
     return printNumber(own, { figures: exactFigures(own) });
   };
   const lines: WorkedLine[] = [];
   for (const [name, written] of Object.entries(question.written)) {
     const target = equationUnit(formula, name);
-    if (written.unit === target) continue;
+    if (written.unit === target || isAngle(formula, name)) continue;
     const equal = `${numberOf(name)} ${unitLabel(target)}`.trim();
     lines.push({ kind: 'given', text: `${signOf(name)} = ${question.given[name]} = ${equal}` });
   }
@@ -98,6 +99,10 @@ function formulaLines(question: Question, formula: Formula, value: number): Work
   );
   return lines;
 }
+
+/** An angle is read and written in degrees, whatever the equation does with it. */
+const isAngle = (formula: Formula, name: string): boolean =>
+  !formula.empirical && ['deg', 'rad'].includes(formula.symbols[name]?.unit ?? '1');
 
 /** Every figure of a number that was typed, four of one that was computed. */
 function exactFigures(value: number): number {

@@ -15,7 +15,7 @@ export interface EdgeProps {
 const scale = 120;
 const wall = 24;
 const floor = 196;
-const box = { left: 262, right: 392, top: 24, foot: 186 } as const;
+const box = { left: 262, right: 388, top: 24, foot: 186 } as const;
 const most = 0.9;
 
 export function EdgeAndPressure({ heads, suctions, edge, corner }: EdgeProps): JSX.Element {

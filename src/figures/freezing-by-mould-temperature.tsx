@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Dial } from './dial.tsx';
-import { figures, heat } from './drawing.ts';
+import { figures } from './drawing.ts';
 
 export interface FreezingProps {
   readonly temperatures: readonly number[];
@@ -45,7 +45,6 @@ export function FreezingByMouldTemperature({ temperatures, moulds }: FreezingPro
             </text>
           </g>
         ))}
-        <rect class="ink heat" x="2" y="214" width="14" height="14" style={{ fill: heat(celsius) }} />
         {mould.sections.map(({ name, perfect, both }, i) => {
           const y = 14 + i * 64;
           const now = [perfect[t]!, both[t]!] as const;

@@ -17,9 +17,9 @@ export interface RaceProps {
   readonly quiet: number;
 }
 
-const left = 52;
+const left = 66;
 const right = 396;
-const longest = 1.4;
+const longest = 1.5;
 
 const across = (seconds: number): number => left + ((right - left) * Math.min(seconds, longest)) / longest;
 
@@ -81,7 +81,7 @@ export function RaceOfSections({ heads, suctions, temperatures, sections, quiet 
                 </tspan>
               </text>
               <rect class="solid" x={left} y={y} width={fill === 0 ? 1.5 : across(fill) - left} height="16" />
-              <text x={Math.min(across(fill) + 5, 270)} y={y + 13} class="over">
+              <text x={Math.min(across(fill) + 5, 300)} y={y + 13} class="over">
                 {fill === 0 ? 'does not enter' : `${figures(fill)} s to fill`}
                 {fill > longest && ' →'}
               </text>
@@ -93,7 +93,7 @@ export function RaceOfSections({ heads, suctions, temperatures, sections, quiet 
                 height="16"
                 style={{ fill: 'url(#race-fluid)' }}
               />
-              <text x={Math.min(across(flow) + 5, 284)} y={y + 35} class="over">
+              <text x={Math.min(across(flow) + 5, 326)} y={y + 35} class="over">
                 {figures(flow)} s fluid
               </text>
             </g>

@@ -10,13 +10,22 @@ export interface SteamGrowthProps {
 }
 
 /** Pixels to a millimetre: everything in the drawing is to this one scale. */
-const scale = 0.55;
+const scale = 0.5;
 const ground = 196;
-const mug = 0.3;
-const bucket = 10;
+/** Millimetres, inside: a mug of 75 by 68 holds 0.30 L; a bucket of 190 and 260 by 250 holds 10.0 L. */
+const mug = { across: 75 * scale, high: 68 * scale, holds: 0.3, middle: 222 } as const;
+const bucket = { foot: 95 * scale, rim: 130 * scale, high: 250 * scale, holds: 10, middle: 330 } as const;
 
 /** Diameter in pixels of a ball that holds so many litres. */
 const ball = (litres: number): number => scale * 100 * Math.cbrt((6 * litres) / Math.PI);
+
+const mugLine =
+  `M${mug.middle - mug.across / 2} ${ground - mug.high}v${mug.high}h${mug.across}v${-mug.high}z` +
+  `m${mug.across} 7h6q5 0 5 5v10q0 5-5 5h-6`;
+const bucketLine =
+  `M${bucket.middle - bucket.rim} ${ground - bucket.high}L${bucket.middle - bucket.foot} ${ground}` +
+  `h${2 * bucket.foot}L${bucket.middle + bucket.rim} ${ground - bucket.high}z` +
+  `m0 0q${bucket.rim}-44 ${2 * bucket.rim} 0`;
 
 export function SteamGrowth({ masses, temperatures, litres }: SteamGrowthProps): JSX.Element {
   const [m, setMass] = useState(3);
@@ -26,8 +35,9 @@ export function SteamGrowth({ masses, temperatures, litres }: SteamGrowthProps):
   const volume = litres[m]![t]!;
   const d = ball(volume);
   const drop = Math.max(1.5, ball(mass / 1000));
-  const mugs = volume / mug;
-  const measure = volume < bucket / 2 ? `${figures(mugs)} mugs` : `${figures(volume / bucket)} buckets`;
+  const mugs = volume / mug.holds;
+  const measure =
+    volume < bucket.holds / 2 ? `${figures(mugs)} mugs` : `${figures(volume / bucket.holds)} buckets`;
   return (
     <>
       <svg
@@ -35,30 +45,27 @@ export function SteamGrowth({ masses, temperatures, litres }: SteamGrowthProps):
         role="img"
         aria-label={`${mass} g of water makes ${figures(volume)} L of steam at ${temperature} °C`}
       >
-        <rect class="heat" x="56" y={ground} width="176" height="16" style={{ fill: heat(temperature) }} />
-        <path class="ink" d={`M56 ${ground}h176v16H56zM0 ${ground}h56M232 ${ground}h168`} />
-        <circle class="solid" cx="20" cy={ground - drop / 2} r={drop / 2} />
-        <circle class="ink gas" cx="144" cy={ground - d / 2} r={d / 2} />
-        <path
-          class="ink"
-          d={`M250 ${ground - 52}v46q0 6 6 6h32q6 0 6-6v-46zM294 ${ground - 42}h8q6 0 6 6v16q0 6-6 6h-8`}
-        />
-        <path class="ink" d={`M316 ${ground - 143}l10 143h60l12-143zM316 ${ground - 143}q41-40 82 0`} />
+        <rect class="heat" x="40" y={ground} width="152" height="14" style={{ fill: heat(temperature) }} />
+        <path class="ink" d={`M40 ${ground}h152v14H40zM0 ${ground}h40M192 ${ground}h208`} />
+        <circle class="solid" cx="16" cy={ground - drop / 2} r={drop / 2} />
+        <circle class="ink gas" cx="116" cy={ground - d / 2} r={d / 2} />
+        <path class="ink" d={mugLine} />
+        <path class="ink" d={bucketLine} />
         <g class="label">
-          <text x="20" y={ground + 16} text-anchor="middle">
+          <text x="0" y={ground + 16}>
             drop
           </text>
-          <text x="144" y={ground + 32} text-anchor="middle">
+          <text x="116" y={ground + 30} text-anchor="middle">
             metal, {temperature} °C
           </text>
-          <text x="144" y={Math.max(14, ground - d - 6)} text-anchor="middle">
+          <text x="116" y={Math.max(14, ground - d - 6)} text-anchor="middle">
             steam, {figures(volume)} L
           </text>
-          <text x="272" y={ground + 16} text-anchor="middle">
-            mug 0.3 L
+          <text x={mug.middle + 4} y={ground + 16} text-anchor="middle">
+            0.3 L
           </text>
-          <text x="357" y={ground + 32} text-anchor="middle">
-            bucket 10 L
+          <text x={bucket.middle} y={ground + 16} text-anchor="middle">
+            10 L
           </text>
         </g>
       </svg>

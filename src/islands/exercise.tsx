@@ -1,12 +1,23 @@
-import type { ComponentChildren, JSX } from 'preact';
+import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Formula } from '../../calculators/core/formula.ts';
-import type { Library } from '../../calculators/exercises/answer.ts';
 import type { Exercise, Option, Variant } from '../../calculators/exercises/definition.ts';
+import type { ResolvedMaterials } from '../../calculators/models/inputs.ts';
 import type { Marked } from '../../calculators/exercises/marking.ts';
 import { partNumbers, withNumbers } from '../../calculators/exercises/question-text.ts';
 import type { WorkedLine } from '../../calculators/exercises/worked.ts';
+import { Sign } from './sign.tsx';
 import { firstSeed, fresh, keep, readKept, type Kept } from './exercise-store.ts';
+
+/** An input a design exercise lets the learner change. */
+export interface Lever {
+  readonly input: string;
+  readonly name: string;
+  /** As it stands at the start. */
+  readonly text: string;
+  /** Where it is a choice: its values and what they are called. */
+  readonly options?: Readonly<Record<string, string>>;
+}
 
 export interface ExerciseProps {
   readonly exercise: Exercise;
@@ -14,6 +25,9 @@ export interface ExerciseProps {
   readonly formulas: Readonly<Record<string, Formula>>;
   /** Name and sign of what each part asks for. */
   readonly sought: readonly { readonly name: string; readonly sign: string }[];
+  readonly levers: readonly Lever[];
+  /** What a model's numbers come from; empty for an exercise on formulas. */
+  readonly materials: ResolvedMaterials;
   /** The first variant and its working, so that the page reads without a script. */
   readonly first: Variant;
   readonly worked: readonly (readonly WorkedLine[])[];
@@ -21,14 +35,14 @@ export interface ExerciseProps {
 
 const load = (): Promise<typeof import('./exercise-work.ts')> => import('./exercise-work.ts');
 
-export function ExerciseIsland({ exercise, formulas, sought, first, worked }: ExerciseProps): JSX.Element {
+export function ExerciseIsland(props: ExerciseProps): JSX.Element {
+  const { exercise, formulas, sought, levers, materials, first, worked } = props;
   const { id } = exercise;
   const [kept, setKept] = useState<Kept>(fresh);
   const [variant, setVariant] = useState(first);
   const [working, setWorking] = useState(worked);
   const [says, setSays] = useState('');
   const dirty = useRef(false);
-  const library: Library = { formula: (name) => formulas[name], model: () => undefined };
 
   useEffect(() => {
     const before = readKept(id);
@@ -46,7 +60,8 @@ export function ExerciseIsland({ exercise, formulas, sought, first, worked }: Ex
   }
 
   async function show(seed: string): Promise<void> {
-    const { drawVariant, workedOf } = await load();
+    const { drawVariant, libraryFor, workedOf } = await load();
+    const library = await libraryFor(exercise, formulas, materials);
     const drawn = drawVariant(exercise, seed);
     setVariant(drawn);
     setWorking(workedOf(exercise, drawn, library));
@@ -61,6 +76,7 @@ export function ExerciseIsland({ exercise, formulas, sought, first, worked }: Ex
 
   async function check(): Promise<void> {
     const work = await load();
+    const library = await work.libraryFor(exercise, formulas, materials);
     const answer = kept.answers['answer'] ?? '';
     let marked: Record<string, Marked> = {};
     switch (exercise.kind) {
@@ -78,7 +94,13 @@ export function ExerciseIsland({ exercise, formulas, sought, first, worked }: Ex
       case 'order':
         marked = { answer: work.markOrder(exercise, placed) };
         break;
-      default:
+      case 'design': {
+        const model = library.model(exercise.model)!;
+        const { verdict, marks, of, says } = work.markDesign(exercise, kept.answers, model, materials);
+        marked = { answer: { verdict, unit: 'none', marks, of, says } };
+        break;
+      }
+      case 'text':
         break;
     }
     const all = Object.values(marked);
@@ -155,6 +177,7 @@ export function ExerciseIsland({ exercise, formulas, sought, first, worked }: Ex
       )}
       {exercise.kind === 'order' && (
         <Ordering
+          id={id}
           items={exercise.items}
           placed={placed}
           change={(chosen, moved) => {
@@ -163,6 +186,18 @@ export function ExerciseIsland({ exercise, formulas, sought, first, worked }: Ex
           }}
         />
       )}
+      {levers.map((lever) => (
+        <LeverField
+          key={lever.input}
+          id={`${id}-${lever.input}`}
+          lever={lever}
+          text={kept.answers[lever.input] ?? lever.text}
+          change={(text) => {
+            change({ answers: { ...kept.answers, [lever.input]: text }, marked: {} });
+            setSays('');
+          }}
+        />
+      ))}
       {exercise.kind === 'text' && (
         <textarea
           class="needs-script"
@@ -173,6 +208,9 @@ export function ExerciseIsland({ exercise, formulas, sought, first, worked }: Ex
         />
       )}
       {!computed && kept.marked['answer'] && <Verdict marked={kept.marked['answer']} />}
+      {exercise.kind === 'number' && kept.marked['answer']?.verdict === 'right' && exercise.worked && (
+        <Paragraphs text={exercise.worked} />
+      )}
       <Hints hints={exercise.hints} shown={kept.hints} given={variant.given} />
       <p class="exercise-keys needs-script">
         <button type="submit" class="first">
@@ -196,7 +234,7 @@ export function ExerciseIsland({ exercise, formulas, sought, first, worked }: Ex
       </p>
       <details class="exercise-worked">
         <summary>Worked answer</summary>
-        <Worked exercise={exercise} lines={working} />
+        <Worked exercise={exercise} lines={working} levers={levers} />
       </details>
     </form>
   );
@@ -239,10 +277,10 @@ function AnswerField({ id, sought, text, marked, change }: AnswerFieldProps): JS
   return (
     <div class="exercise-answer">
       <label for={id}>
-        {name}, <i>{sought.sign}</i>, with its unit
+        {name}, <Sign text={sought.sign} />, with its unit
       </label>
       <span>
-        {sought.sign} ={' '}
+        <Sign text={sought.sign} /> ={' '}
         <input
           id={id}
           type="text"
@@ -261,6 +299,40 @@ function AnswerField({ id, sought, text, marked, change }: AnswerFieldProps): JS
   );
 }
 
+interface LeverFieldProps {
+  readonly id: string;
+  readonly lever: Lever;
+  readonly text: string;
+  readonly change: (text: string) => void;
+}
+
+function LeverField({ id, lever: { name, options }, text, change }: LeverFieldProps): JSX.Element {
+  return (
+    <div class="exercise-answer">
+      <label for={id}>{name}</label>
+      <span>
+        {options ? (
+          <select id={id} value={text} onChange={({ currentTarget }) => change(currentTarget.value)}>
+            {Object.entries(options).map(([value, label]) => (
+              <option key={value} value={value}>
+                {label}
+              </option>
+            ))}
+          </select>
+        ) : (
+          <input
+            id={id}
+            type="text"
+            autocomplete="off"
+            value={text}
+            onInput={({ currentTarget }) => change(currentTarget.value)}
+          />
+        )}
+      </span>
+    </div>
+  );
+}
+
 /** A shape and a word first, a tint second. */
 function Verdict({ marked }: { marked: Marked }): JSX.Element {
   const { verdict, marks, of } = marked;
@@ -268,7 +340,11 @@ function Verdict({ marked }: { marked: Marked }): JSX.Element {
   return (
     <p class="exercise-verdict" data-verdict={verdict}>
       {verdict !== 'unread' && <strong>{word} </strong>}
-      {marked.says.join(' ')}
+      {marked.says.map((say, at) => (
+        <span key={say} class={at > 0 ? 'exercise-say' : undefined}>
+          {say}
+        </span>
+      ))}
     </p>
   );
 }
@@ -320,24 +396,29 @@ function Options({ id, options, order, chosen, change }: OptionsProps): JSX.Elem
 }
 
 interface OrderingProps {
+  readonly id: string;
   readonly items: readonly string[];
   readonly placed: readonly number[];
   readonly change: (placed: number[], moved: string) => void;
 }
 
-function Ordering({ items, placed, change }: OrderingProps): JSX.Element {
-  const move = (from: number, to: number): void => {
+function Ordering({ id, items, placed, change }: OrderingProps): JSX.Element {
+  const move = (from: number, to: number, word: string): void => {
     const next = [...placed];
-    next.splice(to, 0, ...next.splice(from, 1));
+    const [item] = next.splice(from, 1);
+    next.splice(to, 0, item!);
     change(next, `Moved to place ${to + 1}.`);
+    // A button that moves with its line loses the focus; the hand on the keyboard is still there.
+    requestAnimationFrame(() => document.getElementById(`${id}-${word}-${item!}`)?.focus());
   };
-  const key = (from: number, to: number, sign: string, word: string): ComponentChildren => (
+  const key = (from: number, to: number, sign: string, word: string): JSX.Element => (
     <button
       type="button"
+      id={`${id}-${word}-${placed[from]!}`}
       class="needs-script"
       aria-disabled={to < 0 || to >= items.length}
       aria-label={`Move ${word}: ${items[placed[from]!]!}`}
-      onClick={() => to >= 0 && to < items.length && move(from, to)}
+      onClick={() => to >= 0 && to < items.length && move(from, to, word)}
     >
       {sign}
     </button>
@@ -346,22 +427,24 @@ function Ordering({ items, placed, change }: OrderingProps): JSX.Element {
     <ol class="exercise-order">
       {placed.map((item, at) => (
         <li key={item}>
-          <span>{items[item]}</span>
-          {key(at, at - 1, '↑', 'up')}
-          {key(at, at + 1, '↓', 'down')}
+          <div>
+            <span>{items[item]}</span>
+            {key(at, at - 1, '↑', 'up')}
+            {key(at, at + 1, '↓', 'down')}
+          </div>
         </li>
       ))}
     </ol>
   );
 }
 
-function Worked({
-  exercise,
-  lines,
-}: {
-  exercise: Exercise;
-  lines: readonly (readonly WorkedLine[])[];
-}): JSX.Element {
+interface WorkedProps {
+  readonly exercise: Exercise;
+  readonly lines: readonly (readonly WorkedLine[])[];
+  readonly levers: readonly Lever[];
+}
+
+function Worked({ exercise, lines, levers }: WorkedProps): JSX.Element {
   return (
     <>
       {lines.map((part, at) => (
@@ -386,6 +469,14 @@ function Worked({
           <p>{exercise.because}</p>
         </>
       )}
+      {exercise.kind === 'design' && (
+        <ul>
+          {levers.map(({ input, name, options }) => {
+            const text = exercise.passing[input] ?? '';
+            return text && <li key={input}>{`${name}: ${options?.[text] ?? text}`}</li>;
+          })}
+        </ul>
+      )}
       {exercise.kind === 'text' && (
         <ul>
           {exercise.rubric.map((item) => (
@@ -404,9 +495,28 @@ function Lines({ title, lines }: { title: string; lines: readonly WorkedLine[] }
       {title && <strong>{title}</strong>}
       {lines.map(({ kind, text }) => (
         <p key={text} data-kind={kind}>
-          {text}
+          {kind === 'note' ? text : <Line text={text} />}
         </p>
       ))}
     </div>
+  );
+}
+
+/** A line of sums with its indices lowered and its powers raised. */
+function Line({ text }: { text: string }): JSX.Element {
+  return (
+    <>
+      {text.split(/([\p{L}]+_[\p{L}\d_]+|\^[\d.]+)/u).map((piece, at) => {
+        if (at % 2 === 0) return piece;
+        if (piece.startsWith('^')) return <sup key={at}>{piece.slice(1)}</sup>;
+        const [head, ...index] = piece.split('_');
+        return (
+          <span key={at}>
+            {head}
+            <sub>{index.join(',')}</sub>
+          </span>
+        );
+      })}
+    </>
   );
 }

@@ -67,6 +67,21 @@ export const disc = defineFormula({
   examples: [],
 });
 
+export const slope = defineFormula({
+  id: 'test/slope',
+  title: 'Level length of a slope',
+  answers: 'How far does it reach?',
+  equation: 'x = L * cos(theta)',
+  symbols: {
+    x: { name: 'level length', unit: 'm', show: 'mm' },
+    L: { name: 'length', unit: 'm', show: 'mm' },
+    theta: { name: 'angle', sign: 'θ', unit: 'deg' },
+  },
+  assumes: [],
+  source: byHand,
+  examples: [],
+});
+
 /** Holds when the head is at least 100 mm. */
 export const headCheck: Model = defineModel({
   id: 'test-plan',
@@ -98,7 +113,7 @@ export const headCheck: Model = defineModel({
 });
 
 const formulas: Record<string, Formula> = Object.fromEntries(
-  [fall, run, gas, disc].map((f) => [f.id, f as Formula]),
+  [fall, run, gas, disc, slope].map((f) => [f.id, f as Formula]),
 );
 
 export const library: Library = {

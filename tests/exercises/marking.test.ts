@@ -209,7 +209,7 @@ describe('steps', () => {
     const marked = markSteps(exercise, variant, { speed: '1.40 m/s', time: '0.0536 s' }, library);
     expect(marked['speed']).toMatchObject({ verdict: 'wrong', marks: 1 });
     expect(marked['time']).toMatchObject({ verdict: 'right', marks: 2 });
-    expect(marked['time']?.says).toContain('Right with your own earlier answer carried forward.');
+    expect(marked['time']?.says).toContain('It follows from your own earlier answer.');
   });
 
   it('accept the true answer of a later part after a wrong one', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkVariant } from '../../calculators/exercises/check.ts';
 import { markDesign } from '../../calculators/exercises/design.ts';
+import { markNumber } from '../../calculators/exercises/marking.ts';
 import { readExercise } from '../../calculators/exercises/reading.ts';
 import { drawVariant } from '../../calculators/exercises/variants.ts';
 import { workedNumber, workedSteps } from '../../calculators/exercises/worked.ts';
@@ -26,6 +27,50 @@ describe('a worked answer', () => {
     // 2.0² / (2 × 9.80665) = 0.20394 m
     expect(lines.at(-1)).toBe('h = 200 mm');
     expect(lines[0]).toMatch(/^h = v\^2 \/ /);
+  });
+
+  it('keeps an angle in degrees', () => {
+    const tilted = {
+      ...fallFile,
+      formula: 'test/slope',
+      find: 'x',
+      given: { L: '200 mm', theta: '30 deg' },
+      vary: {},
+    };
+    const exercise = readExercise('x', tilted);
+    if (exercise.kind !== 'number') throw new Error(exercise.kind);
+    // cos 30° = 0.866025; 0.2 × 0.866025 = 0.173205 m
+    expect(workedNumber(exercise, drawVariant(exercise, '1'), library).map(({ text }) => text)).toEqual([
+      'L = 200 mm = 0.2 m',
+      'x = L × cos(θ)',
+      'x = 0.2 × cos(30°)',
+      'x = 170 mm',
+    ]);
+  });
+
+  it('asks a model for its answer and shows its steps', () => {
+    const doubled = {
+      ...fallFile,
+      formula: undefined,
+      model: 'test-plan',
+      find: 'twice',
+      given: { h: '35 mm' },
+      vary: {},
+      mistakes: [
+        { change: { h: '2*h' }, says: 'Doubled twice.' },
+        { equation: 'twice = h', says: 'Not doubled.' },
+      ],
+    };
+    const exercise = readExercise('x', doubled);
+    if (exercise.kind !== 'number') throw new Error(exercise.kind);
+    const variant = drawVariant(exercise, '1');
+    expect(checkVariant(exercise, variant, library)).toEqual([]);
+    expect(workedNumber(exercise, variant, library).map(({ text }) => text)).toEqual([
+      'Twice the head: 70.0 mm',
+      'twice = 70 mm',
+    ]);
+    expect(markNumber(exercise, variant, '140 mm', library).says[0]).toBe('Doubled twice.');
+    expect(markNumber(exercise, variant, '70 mm', library)).toMatchObject({ verdict: 'right', marks: 3 });
   });
 
   it('of steps puts the true answer of one part into the next', () => {
@@ -92,6 +137,12 @@ describe('a design', () => {
       verdict: 'wrong',
       says: ['Head: It needs 100 mm.'],
     });
+  });
+
+  it('with a number that cannot be read is not marked', () => {
+    const marked = markDesign(exercise, { h: '120 kg' }, headCheck);
+    expect(marked).toMatchObject({ verdict: 'unread', marks: 0 });
+    expect(marked.says[0]).toMatch(/^h: .*length/);
   });
 
   it('may not change anything else', () => {
