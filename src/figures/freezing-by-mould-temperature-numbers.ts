@@ -5,7 +5,7 @@ import { timeSand } from '../../calculators/formulas/freezing/time-sand.ts';
 import { figures, type FigureTable } from './drawing.ts';
 import { bronze, investment, pouring, sand, sections } from './lamp-shield.ts';
 
-const temperatures = Array.from({ length: 30 }, (_, i) => 20 * (i + 1));
+const temperatures = Array.from({ length: 59 }, (_, i) => 20 + 10 * i);
 
 /** Seconds to freeze of each section, by mould and mould temperature: perfect contact, and the face counted. */
 export function freezingNumbers() {
@@ -53,7 +53,7 @@ export function freezingNumbers() {
   return { temperatures, moulds, table };
 }
 
-const short = (seconds: number): number => Number(seconds.toPrecision(4));
+const short = (seconds: number): number => Number(seconds.toPrecision(3));
 
 function timeOf(given: Record<string, number>): number {
   const solved = solve(timeBoth, given, 't');

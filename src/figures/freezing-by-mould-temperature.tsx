@@ -25,7 +25,7 @@ const across = (seconds: number): number => left + 84 * Math.log10(seconds / 0.1
 
 export function FreezingByMouldTemperature({ temperatures, moulds }: FreezingProps): JSX.Element {
   const [which, setWhich] = useState(0);
-  const [t, setTemperature] = useState(temperatures.indexOf(160));
+  const [t, setTemperature] = useState(temperatures.indexOf(150));
   const mould = moulds[which]!;
   const celsius = temperatures[t]!;
   const web = mould.sections[0]!;
