@@ -47,7 +47,7 @@ export const latentHeat = {
   unit: 'J/kg',
   show: 'kJ/kg',
   range: [20000, 600000],
-  usual: 200000,
+  usual: 150000,
   why: 'casting metals lie between lead and aluminium-silicon',
   note: 'For silicon bronze 108 to 200 kJ/kg: the largest doubt about the metal.',
 } as const satisfies SymbolSpec;
