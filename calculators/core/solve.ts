@@ -26,6 +26,9 @@ export type Solved =
 
 interface Compiled {
   readonly equation: Equation;
+  readonly symbols: readonly (readonly [string, SymbolSpec])[];
+  /** In SI. */
+  readonly constants: Readonly<Record<string, number>>;
   readonly gap: (environment: Environment) => number;
   readonly size: (environment: Environment) => number;
   readonly rearranged: Map<
@@ -43,8 +46,15 @@ function compiledFor(formula: Formula): Compiled {
   const equation = parseEquation(formula.equation);
   const left = compile(equation.left);
   const right = compile(equation.right);
+  const symbols = entries(formula);
   const fresh: Compiled = {
     equation,
+    symbols,
+    constants: Object.fromEntries(
+      symbols.flatMap(([symbol, spec]) =>
+        spec.constant === undefined ? [] : [[symbol, toSI(spec.constant, spec.unit)]],
+      ),
+    ),
     gap: (environment) => left(environment) - right(environment),
     size: (environment) => Math.abs(left(environment)) + Math.abs(right(environment)),
     rearranged: new Map(),
@@ -87,12 +97,8 @@ function comparison(text: string): (environment: Environment) => boolean {
 const entries = (formula: Formula): [string, SymbolSpec][] => Object.entries(formula.symbols);
 
 /** The formula's constants in SI. */
-export function constantsOf(formula: Formula): Record<string, number> {
-  return Object.fromEntries(
-    entries(formula).flatMap(([symbol, spec]) =>
-      spec.constant === undefined ? [] : [[symbol, toSI(spec.constant, spec.unit)]],
-    ),
-  );
+export function constantsOf(formula: Formula): Readonly<Record<string, number>> {
+  return compiledFor(formula).constants;
 }
 
 /** The formula's usual values in SI. */
@@ -122,14 +128,29 @@ const fromOwn = (formula: Formula, spec: SymbolSpec, own: number): number =>
 
 /** How the equation's two sides differ, relative to their size: zero when the values satisfy it. */
 export function residual(formula: Formula, si: Environment): number {
-  const { gap, size } = compiledFor(formula);
-  const environment = environmentOf(formula, { ...constantsOf(formula), ...si });
+  const { gap, size, constants } = compiledFor(formula);
+  const environment = environmentOf(formula, { ...constants, ...si });
   const scale = size(environment);
   return scale === 0 ? 0 : gap(environment) / scale;
 }
 
+const none: readonly Warning[] = [];
+const rangesInSI = new WeakMap<SymbolSpec, readonly [number, number]>();
+
+/** The common case, told apart without converting the value. */
+function isWellInside(spec: SymbolSpec, si: number): boolean {
+  if (!spec.range) return true;
+  let ends = rangesInSI.get(spec);
+  if (!ends) {
+    ends = [toSI(spec.range[0], spec.unit), toSI(spec.range[1], spec.unit)];
+    rangesInSI.set(spec, ends);
+  }
+  return si > ends[0] && si < ends[1];
+}
+
 /** Notes about one value: outside the range (a warning) or past a limit (a refusal). */
-export function warningsFor(spec: SymbolSpec, symbol: string, si: number): Warning[] {
+export function warningsFor(spec: SymbolSpec, symbol: string, si: number): readonly Warning[] {
+  if (!spec.limit && isWellInside(spec, si)) return none;
   const value = fromSI(si, spec.unit);
   const slack = 1e-9 * Math.abs(value);
   const { limit, range } = spec;
@@ -160,10 +181,11 @@ export function solve(formula: Formula, given: Environment, find: string): Solve
       `"${formula.id}" has no symbol "${find}"; it has ${Object.keys(formula.symbols).join(', ')}`,
     );
   }
-  const values: Record<string, number> = { ...constantsOf(formula), ...given };
+  const { where, symbols, constants } = compiledFor(formula);
+  const values: Record<string, number> = { ...constants, ...given };
   delete values[find];
   const warnings: Warning[] = [];
-  for (const [symbol, other] of entries(formula)) {
+  for (const [symbol, other] of symbols) {
     const value = values[symbol];
     if (symbol === find) continue;
     if (value === undefined || !Number.isFinite(value)) {
@@ -176,7 +198,6 @@ export function solve(formula: Formula, given: Environment, find: string): Solve
   const refused = formula.noSolve?.[find];
   if (refused !== undefined) return { ok: false, reason: refused, warnings };
 
-  const { where } = compiledFor(formula);
   const environment = environmentOf(formula, values);
   const own = ownRoots(formula, environment, find, spec);
   const allowed = own.filter((root) => where.every(({ holds }) => holds({ ...environment, [find]: root })));
