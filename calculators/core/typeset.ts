@@ -14,13 +14,17 @@ const greek: Readonly<Record<string, string>> = {
   τ: '\\tau', φ: '\\varphi', ψ: '\\psi', ω: '\\omega',
 }; // prettier-ignore
 
+/** A letter with a dot over it is a rate. */
+function letterTeX(letter: string): string {
+  const [plain = '', dot] = letter.normalize('NFD');
+  const tex = greek[plain] ? `${greek[plain]} ` : plain;
+  return dot === '\u0307' ? `\\dot{${tex.trim()}}` : tex;
+}
+
 /** TeX of a sign as it is written for readers: `Δp` → `\Delta p`, `ρ_l` → `\rho_{\mathrm{l}}`. */
 export function signToTeX(sign: string): string {
   const [head = '', ...rest] = sign.split('_');
-  const letters = [...head]
-    .map((letter) => (greek[letter] ? `${greek[letter]} ` : letter))
-    .join('')
-    .trim();
+  const letters = [...head].map(letterTeX).join('').trim();
   const body = /^[A-Za-z]{2,}$/.test(letters) ? `\\mathrm{${letters}}` : letters;
   const subscript = rest
     .join(',')

@@ -1,10 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Formula, SymbolSpec } from '../../calculators/core/formula.ts';
-import { printNumber, printQuantity, printWithSpread } from '../../calculators/core/print.ts';
-import { rearrange, solve } from '../../calculators/core/solve.ts';
+import { printQuantity, printWithSpread } from '../../calculators/core/print.ts';
 import type { Spread } from '../../calculators/core/spread.ts';
-import { substituted } from '../../calculators/core/typeset.ts';
-import { fromSI, toSI, type UnitSymbol } from '../../calculators/core/units.ts';
+import { toSI, type UnitSymbol } from '../../calculators/core/units.ts';
 import {
   entryFor,
   entryFromLink,
@@ -17,6 +15,7 @@ import {
 } from './entries.ts';
 import { Field, sentence, UnitChoice } from './field.tsx';
 import { Sign } from './sign.tsx';
+import type { Answer } from './solving.ts';
 
 export interface CalculatorProps {
   /** Unique on the page; the fragment of a shared link begins with it. */
@@ -25,7 +24,9 @@ export interface CalculatorProps {
   /** Written quantities the calculator starts with and returns to. */
   readonly start: Readonly<Record<string, string>>;
   readonly find: string;
-  /** The equation typeset as HTML, as stated (under '') and rearranged for each symbol that can be. */
+  /** The answer to the start, made at build: the solver is fetched when the reader first reaches for it. */
+  readonly first: Answer;
+  /** The equation typeset as HTML: as stated under '', rearranged under each symbol where that differs. */
   readonly typeset: Readonly<Record<string, string>>;
 }
 
@@ -35,11 +36,11 @@ interface State {
   readonly withSpread: boolean;
 }
 
-const raised = (text: string): string =>
-  text.replace(/\^([0-9])(?![\d.])/g, (_, digit: string) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!);
+type Solver = typeof import('./solving.ts');
+
 const signOf = (spec: SymbolSpec, symbol: string): string => spec.sign ?? symbol;
 
-export function Calculator({ id, formula, start, find: sought, typeset }: CalculatorProps) {
+export function Calculator({ id, formula, start, find: sought, first, typeset }: CalculatorProps) {
   const specs = formula.symbols as Readonly<Record<string, SymbolSpec>>;
   const variables = Object.keys(specs).filter((symbol) => specs[symbol]!.constant === undefined);
   const constants = Object.entries(specs).filter(([, spec]) => spec.constant !== undefined);
@@ -53,12 +54,18 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
   );
   const [state, setState] = useState(example);
   const { find, entries, withSpread } = state;
+  const [solver, setSolver] = useState<Solver>();
   const touched = useRef(false);
   const kept = useRef<Record<string, { value: number; spread: number }>>({});
+  const shownBefore = useRef(first);
   const [said, setSaid] = useState('');
 
+  const reach = (): void => {
+    if (!solver) void import('./solving.ts').then((module) => setSolver(() => module));
+  };
   const change = (next: Partial<State>): void => {
     touched.current = true;
+    reach();
     setState((now) => ({ ...now, ...next }));
   };
 
@@ -66,16 +73,17 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
     const follow = (): void => {
       const shared = fromFragment(location.hash, id);
       if (!shared) return;
+      reach();
       const wanted = shared['find'];
       setState({
         find: wanted !== undefined && variables.includes(wanted) ? wanted : sought,
         entries: Object.fromEntries(
           variables.map((symbol) => {
             const text = shared[symbol];
-            const home = example.entries[symbol]!;
+            const spec = specs[symbol]!;
             return [
               symbol,
-              text === undefined ? home : entryFromLink(text, specs[symbol]!, homeUnit(specs[symbol]!)),
+              text === undefined ? example.entries[symbol]! : entryFromLink(text, spec, homeUnit(spec)),
             ];
           }),
         ),
@@ -89,10 +97,8 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
 
   useEffect(() => {
     if (!touched.current) return undefined;
-    const wait = setTimeout(
-      () => history.replaceState(history.state, '', `#${toFragment(id, find, entries)}`),
-      400,
-    );
+    const write = (): void => history.replaceState(history.state, '', `#${toFragment(id, find, entries)}`);
+    const wait = setTimeout(write, 400);
     return () => clearTimeout(wait);
   }, [find, entries]);
 
@@ -102,42 +108,42 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
   );
   const given: Record<string, number> = {};
   const widths: Record<string, number> = {};
-  let stale = false;
+  let unread = false;
   for (const symbol of variables) {
     if (symbol === find) continue;
     const reading = readings[symbol]!;
     if (reading.ok) kept.current[symbol] = { value: reading.value, spread: reading.spread ?? 0 };
-    else stale = true;
+    else unread = true;
     const last = kept.current[symbol];
     if (!last) continue;
     given[symbol] = last.value;
     if (last.spread > 0) widths[symbol] = last.spread;
   }
-  const solved = solve(formula, given, find);
-  const uncertain = Object.keys(widths).length > 0;
-
   const asked = JSON.stringify([find, given, widths]);
-  const [answer, setAnswer] = useState<{ asked: string; spread: Spread | undefined }>();
+  const answer = useMemo(
+    () => (solver ? solver.answerOf(formula, given, find) : shownBefore.current),
+    [solver, asked],
+  );
+  shownBefore.current = answer;
+  const { value } = answer;
+
+  const [spreads, setSpreads] = useState<{ asked: string; spread: Spread | undefined }>();
+  const uncertain = Object.keys(widths).length > 0 && value !== undefined;
   useEffect(() => {
-    if (!uncertain || !solved.ok) return undefined;
-    let wanted = true;
-    const wait = setTimeout(async () => {
-      const { formulaSpread } = await import('../../calculators/core/spread.ts');
-      if (wanted) setAnswer({ asked, spread: formulaSpread(formula, given, widths, find) });
-    }, 120);
-    return () => {
-      wanted = false;
-      clearTimeout(wait);
-    };
-  }, [asked]);
-  const spread = uncertain && answer?.asked === asked ? answer.spread : undefined;
+    if (!solver || !uncertain) return undefined;
+    const work = (): void =>
+      setSpreads({ asked, spread: solver.formulaSpread(formula, given, widths, find) });
+    const wait = setTimeout(work, 120);
+    return () => clearTimeout(wait);
+  }, [solver, asked, uncertain]);
+  const spread = uncertain && spreads?.asked === asked ? spreads.spread : undefined;
 
   const found = specs[find]!;
   const shown = entries[find]!.unit;
-  const print = (value: number): string =>
-    spread ? printWithSpread(value, shown, [spread.low, spread.high]) : printQuantity(value, shown);
-  const result = solved.ok ? print(solved.value) : '';
-  const spoken = solved.ok ? `${found.name}: ${result}` : `No answer. ${solved.reason}`;
+  const print = (si: number): string =>
+    spread ? printWithSpread(si, shown, [spread.low, spread.high]) : printQuantity(si, shown);
+  const result = value === undefined ? '' : print(value);
+  const spoken = value === undefined ? `No answer. ${answer.reason}` : `${found.name}: ${result}`;
 
   // Spoken once typing rests, and only after the reader has changed something.
   useEffect(() => {
@@ -147,7 +153,7 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
   }, [spoken]);
 
   const seek = (symbol: string): void => {
-    const moved = solved.ok ? { ...entries, [find]: entryFor(solved.value, shown, 4) } : entries;
+    const moved = value === undefined ? entries : { ...entries, [find]: entryFor(value, shown, 4) };
     change({ find: symbol, entries: moved });
   };
   const copy = async (text: string, what: string): Promise<void> => {
@@ -158,12 +164,17 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
       setSaid(`Copy it from here: ${text}`);
     }
   };
-  const others = solved.ok ? solved.roots.filter((root) => root !== solved.value) : [];
-  const notes = solved.warnings.filter((warning) => warning.symbol === find);
+  const waiting = touched.current && !solver;
   const largest = spread?.shares[0];
+  const sign = <Sign text={signOf(found, find)} />;
 
   return (
-    <section class="calculator" aria-label={`Calculator: ${formula.title}`}>
+    <section
+      class="calculator"
+      aria-label={`Calculator: ${formula.title}`}
+      onFocusIn={reach}
+      onPointerEnter={reach}
+    >
       <div class="seek">
         <label for={`${id}-find`}>Find</label>
         <select id={`${id}-find`} value={find} onChange={(event) => seek(event.currentTarget.value)}>
@@ -184,7 +195,7 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
           .filter((symbol) => symbol !== find)
           .map((symbol) => {
             const spec = specs[symbol]!;
-            const about = solved.warnings.filter((warning) => warning.symbol === symbol);
+            const about = answer.warnings.filter((warning) => warning.symbol === symbol);
             return (
               <Field
                 key={symbol}
@@ -202,38 +213,32 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
                 warnings={about.map(({ message }) => message)}
                 refused={about.some(({ refuses }) => refuses)}
                 note={spec.note}
-                onChange={(entry) =>
-                  entry !== entries[symbol] &&
-                  change({
-                    entries: { ...entries, [symbol]: entry },
-                    withSpread: withSpread || entry.spread !== '',
-                  })
-                }
+                onChange={(entry) => {
+                  if (entry !== entries[symbol])
+                    change({
+                      entries: { ...entries, [symbol]: entry },
+                      withSpread: withSpread || entry.spread !== '',
+                    });
+                }}
               />
             );
           })}
       </div>
       {constants.length > 0 && (
         <p class="constants">
-          {constants.map(([symbol, spec], at) => (
-            <>
-              {at > 0 && ', '}
+          {constants.map(([symbol, spec]) => (
+            <span key={symbol}>
               <Sign text={signOf(spec, symbol)} /> ={' '}
               {printQuantity(toSI(spec.constant!, spec.unit), spec.unit, { figures: 6 })}
-            </>
+            </span>
           ))}
         </p>
       )}
 
-      <div class="result" data-stale={stale}>
+      <div class="result" data-stale={unread || waiting}>
         <div class="answer">
-          <output
-            for={variables
-              .filter((symbol) => symbol !== find)
-              .map((symbol) => `${id}-${symbol}`)
-              .join(' ')}
-          >
-            <Sign text={signOf(found, find)} /> {solved.ok ? `= ${result}` : 'has no answer'}
+          <output>
+            {sign} {value === undefined ? 'has no answer' : `= ${result}`}
           </output>
           <UnitChoice
             name={found.name}
@@ -245,13 +250,15 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
           />
         </div>
         <div class="says">
-          {stale && <p>From the last numbers that could be read.</p>}
-          {!solved.ok && <p class="wrong">{sentence(solved.reason)}</p>}
-          {notes.map(({ message }) => (
-            <p class="warning">{sentence(message)}</p>
-          ))}
-          {others.length > 0 && (
-            <p class="warning">The equation also holds at {others.map(print).join(' and ')}.</p>
+          {unread && <p>From the last numbers that could be read.</p>}
+          {answer.reason !== undefined && <p class="wrong">{sentence(answer.reason)}</p>}
+          {answer.warnings
+            .filter((warning) => warning.symbol === find && warning.message !== answer.reason)
+            .map(({ message }) => (
+              <p class="warning">{sentence(message)}</p>
+            ))}
+          {answer.others.length > 0 && (
+            <p class="warning">The equation also holds at {answer.others.map(print).join(' and ')}.</p>
           )}
           {largest && (
             <p>
@@ -265,14 +272,34 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
 
       <details class="working">
         <summary>Show the working</summary>
-        <Working
-          formula={formula}
-          find={find}
-          given={given}
-          result={result}
-          typeset={typeset}
-          shown={shown}
-        />
+        <ol class="steps">
+          <li>
+            The equation.
+            <Typeset html={typeset['']} />
+          </li>
+          {typeset[find] !== undefined && (
+            <li>
+              Rearranged.
+              <Typeset html={typeset[find]} />
+            </li>
+          )}
+          {answer.numbers === undefined ? (
+            <li>It cannot be turned round for this symbol, so values are tried until both sides agree.</li>
+          ) : (
+            <li>
+              With the numbers in,{' '}
+              {formula.empirical === true ? 'in the units of the equation' : 'in SI units'}.
+              <p class="numbers">
+                {sign} = {answer.numbers}
+              </p>
+            </li>
+          )}
+          {result !== '' && (
+            <li>
+              {sign} = {result}
+            </li>
+          )}
+        </ol>
         {spread && spread.shares.length > 1 && (
           <p>
             Spread by input:{' '}
@@ -290,7 +317,7 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
         </button>
         <button
           type="button"
-          disabled={!solved.ok}
+          disabled={value === undefined}
           onClick={() => copy(`${signOf(found, find)} = ${result} (${formula.title})`, 'Result')}
         >
           Copy result
@@ -312,49 +339,6 @@ export function Calculator({ id, formula, start, find: sought, typeset }: Calcul
   );
 }
 
-function Working(props: {
-  readonly formula: Formula;
-  readonly find: string;
-  readonly given: Readonly<Record<string, number>>;
-  readonly result: string;
-  readonly typeset: Readonly<Record<string, string>>;
-  readonly shown: UnitSymbol;
-}) {
-  const { formula, find, given, result, typeset } = props;
-  const specs = formula.symbols as Readonly<Record<string, SymbolSpec>>;
-  const equation = rearrange(formula, find);
-  const number = (symbol: string): string => {
-    const spec = specs[symbol]!;
-    const value = spec.constant === undefined ? given[symbol] : toSI(spec.constant, spec.unit);
-    if (value === undefined) return signOf(spec, symbol);
-    const text = printNumber(formula.empirical === true ? fromSI(value, spec.unit) : value, { figures: 4 });
-    return text.startsWith('−') || text.includes('×') ? `(${text})` : text;
-  };
-  const html = (text: string) => <div class="scrolls" dangerouslySetInnerHTML={{ __html: text }} />;
-  const stated = typeset[''] ?? '';
-  const turned = typeset[find] ?? '';
-  return (
-    <ol class="steps">
-      <li>The equation.{html(stated)}</li>
-      {equation ? (
-        <>
-          {turned !== stated && turned !== '' && <li>Rearranged.{html(turned)}</li>}
-          <li>
-            With the numbers in, {formula.empirical === true ? 'in the units of the equation' : 'in SI units'}
-            .
-            <p class="numbers scrolls" tabIndex={0}>
-              <Sign text={signOf(specs[find]!, find)} /> = {raised(substituted(equation.right, number))}
-            </p>
-          </li>
-        </>
-      ) : (
-        <li>It cannot be turned round for this symbol, so values are tried until both sides agree.</li>
-      )}
-      {result !== '' && (
-        <li>
-          <Sign text={signOf(specs[find]!, find)} /> = {result}
-        </li>
-      )}
-    </ol>
-  );
+function Typeset({ html }: { readonly html: string | undefined }) {
+  return <div class="scrolls" tabIndex={0} dangerouslySetInnerHTML={{ __html: html ?? '' }} />;
 }

@@ -19,17 +19,15 @@ export function typesetEquation(formula: Formula, equation: Equation, display = 
   return typeset(equationTeX(equation, signsOf(formula)), display);
 }
 
-/** The equation as stated, and every rearrangement there is: what a calculator shows as its working. */
+/** The equation as stated under '', and each rearrangement that differs from it under its symbol. */
 export function typesetAll(formula: Formula): Record<string, string> {
   const all: Record<string, string> = { '': typesetEquation(formula, parseEquation(formula.equation)) };
   for (const symbol of Object.keys(formula.symbols)) {
     const equation = rearrange(formula, symbol);
-    if (
-      equation &&
-      formula.symbols[symbol]?.constant === undefined &&
-      formula.noSolve?.[symbol] === undefined
-    )
-      all[symbol] = typesetEquation(formula, equation);
+    const fixed = formula.symbols[symbol]?.constant !== undefined || formula.noSolve?.[symbol] !== undefined;
+    if (!equation || fixed) continue;
+    const html = typesetEquation(formula, equation);
+    if (html !== all['']) all[symbol] = html;
   }
   return all;
 }

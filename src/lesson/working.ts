@@ -1,10 +1,10 @@
 import type { Formula } from '../../calculators/core/formula.ts';
 import { didYouMean } from '../../calculators/core/nearest.ts';
-import { printNumber, printQuantity } from '../../calculators/core/print.ts';
+import { printQuantity } from '../../calculators/core/print.ts';
 import { quantity, quantityFigures } from '../../calculators/core/quantity.ts';
-import { constantsOf, rearrange, solve, usualOf } from '../../calculators/core/solve.ts';
-import { substituted } from '../../calculators/core/typeset.ts';
-import { fromSI, sameDimension, unit, type Quantity } from '../../calculators/core/units.ts';
+import { constantsOf, usualOf } from '../../calculators/core/solve.ts';
+import { sameDimension, unit, type Quantity } from '../../calculators/core/units.ts';
+import { answerOf } from '../islands/solving.ts';
 import { symbolOf } from './lookup.ts';
 
 export type Given = Readonly<Record<string, Quantity>>;
@@ -23,9 +23,6 @@ export interface Working {
     readonly from: 'given' | 'usual' | 'constant';
   }[];
 }
-
-const raised = (text: string): string =>
-  text.replace(/\^([0-9])(?![\d.])/g, (_, digit: string) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!);
 
 /**
  * A formula worked with written quantities at build. Usual values stand in for what is not given and are
@@ -52,19 +49,12 @@ export function workedFormula(
   const usual = usualOf(formula);
   const constants = constantsOf(formula);
   const values = { ...usual, ...constants, ...written };
-  const solved = solve(formula, values, find);
-  if (!solved.ok) throw new Error(`${asked}: ${solved.reason}`);
-  const equation = rearrange(formula, find);
-  const number = (symbol: string): string => {
-    const spec = symbolOf(formula, symbol, asked);
-    const value = values[symbol]!;
-    const text = printNumber(formula.empirical === true ? fromSI(value, spec.unit) : value, { figures: 4 });
-    return text.startsWith('−') || text.includes('×') ? `(${text})` : text;
-  };
+  const { value: solved, reason, numbers } = answerOf(formula, values, find);
+  if (solved === undefined) throw new Error(`${asked}: ${reason}`);
   return {
-    value: solved.value,
-    answer: printQuantity(solved.value, found.show ?? found.unit, { figures }),
-    numbers: equation && raised(substituted(equation.right, number)),
+    value: solved,
+    answer: printQuantity(solved, found.show ?? found.unit, { figures }),
+    numbers,
     given: Object.keys(formula.symbols).flatMap((symbol) => {
       const value = values[symbol];
       if (symbol === find || value === undefined) return [];

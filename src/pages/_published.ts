@@ -4,20 +4,10 @@ import { quantity, quantityFigures, readSpread } from '../../calculators/core/qu
 import { solve } from '../../calculators/core/solve.ts';
 import { formulas } from '../../calculators/formulas/index.ts';
 import type { PublishedCheck } from '../../tests/published/check.ts';
-
-const modules = import.meta.glob<Record<string, unknown>>('../../tests/published/*.ts', { eager: true });
-
-const isCheck = (value: unknown): value is PublishedCheck =>
-  typeof value === 'object' &&
-  value !== null &&
-  'expect' in value &&
-  'formula' in value &&
-  'tolerance' in value;
+import { allChecks } from '../../tests/published/index.ts';
 
 /** Every published check, in the order of its chapter. */
-export const published: readonly PublishedCheck[] = Object.values(modules)
-  .flatMap((module) => Object.values(module))
-  .flatMap((list) => (Array.isArray(list) ? (list as unknown[]).filter(isCheck) : []));
+export const published = allChecks;
 
 export interface Compared {
   readonly check: PublishedCheck;

@@ -1,0 +1,477 @@
+import type { ComponentChildren } from 'preact';
+import { useId, useState } from 'preact/hooks';
+import type {
+  ChoiceInput,
+  FlagInput,
+  Input,
+  ListInput,
+  MaterialInput,
+  QuantityInput,
+  TextInput,
+} from '../../calculators/core/model.ts';
+import { printNumber, unitLabel } from '../../calculators/core/print.ts';
+import { warningsFor } from '../../calculators/core/solve.ts';
+import { fromSI, unit } from '../../calculators/core/units.ts';
+import { homeUnit, type Entry } from './entries.ts';
+import { Field } from './field.tsx';
+import {
+  bookEntry,
+  entryIn,
+  isEntry,
+  isYours,
+  newRow,
+  readingOf,
+  unreadable,
+  usualRows,
+  type Books,
+  type Cell,
+  type Form,
+  type FormRow,
+  type Held,
+  type Inputs,
+} from './form-entries.ts';
+import { Sign } from './sign.tsx';
+import '../styles/model-form.css';
+
+export interface MaterialName {
+  readonly id: string;
+  readonly role: string;
+  readonly name: string;
+}
+
+export interface ModelFormProps {
+  /** Unique on the page; ids of fields begin with it. */
+  readonly id: string;
+  readonly inputs: Inputs;
+  readonly form: Form;
+  readonly books: Books;
+  readonly materials: readonly MaterialName[];
+  readonly withSpread: boolean;
+  /** `said` when the change can be undone and should be told: a row removed. */
+  readonly onChange: (form: Form, said?: string) => void;
+  /** What the calculation says about an input, by its name. */
+  readonly problems?: Readonly<Record<string, readonly string[]>>;
+  /** What the folded groups stand under. */
+  readonly more?: string;
+}
+
+/** The form of any model: what is asked first stands open, the rest is folded by group. */
+export function ModelForm(props: ModelFormProps) {
+  const { inputs, form, books } = props;
+  const names = Object.keys(inputs);
+  const asked = names.filter((name) => inputs[name]!.first);
+  const folded = names.filter((name) => !inputs[name]!.first);
+  const groups = [...new Set(folded.map((name) => inputs[name]!.group ?? 'More'))];
+  const bad = new Set(unreadable(inputs, form, books).map(({ input }) => input));
+  const one = (name: string) => <InputField key={name} {...props} name={name} />;
+  return (
+    <div class="model-form">
+      <div class="asked">{(asked.length > 0 ? asked : names).map(one)}</div>
+      {asked.length > 0 && groups.length > 0 && (
+        <div class="groups">
+          {props.more !== undefined && <h3>{props.more}</h3>}
+          {groups.map((group) => {
+            const of = folded.filter((name) => (inputs[name]!.group ?? 'More') === group);
+            const yours = of.filter((name) => {
+              const spec = inputs[name]!;
+              return (
+                spec.kind === 'quantity' && isYours(form[name], spec, bookEntry(spec, inputs, form, books))
+              );
+            }).length;
+            const wrong = of.filter((name) => bad.has(name)).length;
+            return (
+              <Group
+                key={group}
+                name={group}
+                says={[
+                  `${of.length}`,
+                  ...(yours > 0 ? [`${yours} yours`] : []),
+                  ...(wrong > 0 ? [`${wrong} cannot be read`] : []),
+                ].join(', ')}
+                wrong={wrong > 0}
+              >
+                {() => of.map(one)}
+              </Group>
+            );
+          })}
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** A fold whose fields are made when it is first opened: most readers never open most of them. */
+function Group(props: {
+  readonly name: string;
+  readonly says: string;
+  readonly wrong: boolean;
+  readonly children: () => ComponentChildren;
+}) {
+  const [seen, setSeen] = useState(false);
+  return (
+    <details class="group" onToggle={(event) => event.currentTarget.open && setSeen(true)}>
+      <summary>
+        {props.name}
+        <span class={props.wrong ? 'count wrong' : 'count'}>{props.says}</span>
+      </summary>
+      {seen && <div class="asked">{props.children()}</div>}
+    </details>
+  );
+}
+
+function InputField(props: ModelFormProps & { readonly name: string }) {
+  const { id, inputs, form, books, name, problems } = props;
+  const spec = inputs[name]!;
+  const put = (held: Held | undefined): void => {
+    const { [name]: _, ...rest } = form;
+    props.onChange(held === undefined ? rest : { ...rest, [name]: held });
+  };
+  const says = problems?.[name] ?? [];
+  if (spec.kind === 'list') return <ListField {...props} spec={spec} says={says} />;
+  if (spec.kind !== 'quantity') {
+    const held = form[name];
+    const value = typeof held === 'string' || typeof held === 'boolean' ? held : spec.usual;
+    return (
+      <PlainField
+        id={`${id}-${name}`}
+        spec={spec}
+        value={value}
+        materials={props.materials}
+        says={says}
+        onChange={put}
+      />
+    );
+  }
+  const book = bookEntry(spec, inputs, form, books);
+  const yours = isYours(form[name], spec, book);
+  const chosen = spec.from && chosenName(spec.from.input, props);
+  return (
+    <div class="with-book">
+      <QuantityField
+        id={`${id}-${name}`}
+        spec={spec}
+        entry={entryIn(name, spec, inputs, form, books)}
+        withSpread={props.withSpread}
+        says={says}
+        book={book}
+        onChange={put}
+      />
+      {spec.from && (
+        <p class="book">
+          {yours ? (
+            <>
+              <strong class="yours">Yours.</strong>{' '}
+              <button type="button" onClick={() => put(undefined)}>
+                {book ? `Back to ${written(book)}` : 'Clear'}
+                <span class="unseen"> for {spec.name}</span>
+              </button>
+            </>
+          ) : book ? (
+            `From the material: ${chosen}.`
+          ) : (
+            `No number known for ${chosen}: type your own.`
+          )}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function chosenName(input: string, { inputs, form, materials }: ModelFormProps): string {
+  const held = form[input];
+  const spec = inputs[input];
+  const id = typeof held === 'string' ? held : spec?.kind === 'material' ? spec.usual : '';
+  return materials.find((material) => material.id === id)?.name ?? id;
+}
+
+/** `154 kJ/kg`: an entry as it reads, without its spread. */
+export const written = ({ text, unit: symbol }: Entry): string =>
+  `${text.replace('-', '−')} ${unitLabel(symbol)}`.trim();
+
+/** The spread as it stands beside a number whose `±` field is not shown. */
+function spreadOf({ spread, unit: symbol }: Entry): string {
+  const text = spread.trim().replace('Δ', '');
+  if (text === '') return '';
+  return /[a-z%°µ]/i.test(text) ? `± ${text}` : `± ${text} ${unitLabel(symbol)}`.trim();
+}
+
+function QuantityField(props: {
+  readonly id: string;
+  readonly spec: QuantityInput;
+  readonly entry: Entry;
+  readonly withSpread: boolean;
+  readonly says?: readonly string[];
+  readonly book?: Entry | undefined;
+  readonly onChange: (entry: Entry) => void;
+}) {
+  const { spec, entry } = props;
+  const reading = readingOf(entry, spec, props.book);
+  const about = reading?.ok ? warningsFor(spec, spec.name, reading.value) : [];
+  const spread = props.withSpread ? '' : spreadOf(entry);
+  return (
+    <Field
+      id={props.id}
+      name={spec.name}
+      label={
+        <>
+          {spec.sign !== undefined && (
+            <>
+              <Sign text={spec.sign} />{' '}
+            </>
+          )}
+          {spec.name}
+        </>
+      }
+      spec={spec}
+      entry={entry}
+      reading={
+        reading ?? { ok: true, value: 0, unit: homeUnit(spec), written: 0, figures: 1, note: 'Left open.' }
+      }
+      withSpread={props.withSpread}
+      warnings={[...about.map(({ message }) => message), ...(props.says ?? [])]}
+      refused={about.some(({ refuses }) => refuses)}
+      note={[spread, spec.note ?? rangeText(spec)].filter(Boolean).join('. ')}
+      onChange={(next) => next !== entry && props.onChange(next)}
+    />
+  );
+}
+
+/** For a number without a note of its own: where it usually lies. */
+function rangeText(spec: QuantityInput): string {
+  if (!spec.range) return '';
+  const symbol = homeUnit(spec);
+  const at = (value: number): string =>
+    printNumber(fromSI(value * unit(spec.unit).factor + unit(spec.unit).offset, symbol), { figures: 3 });
+  return `Between ${at(spec.range[0])} and ${at(spec.range[1])} ${unitLabel(symbol)}`.trim() + '.';
+}
+
+type PlainInput = ChoiceInput | MaterialInput | FlagInput | TextInput;
+
+function PlainField(props: {
+  readonly id: string;
+  readonly spec: PlainInput;
+  readonly value: string | boolean;
+  readonly materials: readonly MaterialName[];
+  readonly says?: readonly string[];
+  readonly onChange: (value: string | boolean) => void;
+}) {
+  const { id, spec, value, onChange } = props;
+  const says = `${id}-says`;
+  const below = (
+    <div id={says} class="says">
+      {(props.says ?? []).map((text) => (
+        <p class="warning">{text}</p>
+      ))}
+      {spec.note !== undefined && <p class="note">{spec.note}</p>}
+    </div>
+  );
+  if (spec.kind === 'flag') {
+    return (
+      <div class="field flag">
+        <label for={id}>
+          <input
+            id={id}
+            type="checkbox"
+            checked={value === true}
+            aria-describedby={says}
+            onChange={(event) => onChange(event.currentTarget.checked)}
+          />
+          {spec.name}
+        </label>
+        {below}
+      </div>
+    );
+  }
+  const text = String(value);
+  const options =
+    spec.kind === 'choice'
+      ? Object.entries(spec.options)
+      : spec.kind === 'material'
+        ? props.materials
+            .filter(({ role }) => role === spec.role)
+            .map(({ id: key, name }) => [key, name] as const)
+        : [];
+  const known = options.some(([key]) => key === text);
+  return (
+    <div class="field">
+      <label for={id}>{spec.name}</label>
+      {spec.kind === 'text' ? (
+        <input
+          id={id}
+          type="text"
+          autocomplete="off"
+          value={text}
+          aria-describedby={says}
+          onInput={(event) => onChange(event.currentTarget.value)}
+        />
+      ) : (
+        <select
+          id={id}
+          value={text}
+          aria-describedby={says}
+          onChange={(event) => onChange(event.currentTarget.value)}
+        >
+          {!known && <option value={text}>{text === '' ? 'choose' : `${text} (not known here)`}</option>}
+          {options.map(([key, name]) => (
+            <option value={key} selected={key === text}>
+              {name}
+            </option>
+          ))}
+        </select>
+      )}
+      {below}
+    </div>
+  );
+}
+
+function ListField(
+  props: ModelFormProps & {
+    readonly name: string;
+    readonly spec: ListInput;
+    readonly says: readonly string[];
+  },
+) {
+  const { id, name, spec, form } = props;
+  const head = useId();
+  const rows = (form[name] as readonly FormRow[] | undefined) ?? usualRows(spec);
+  const put = (next: readonly FormRow[], said?: string): void =>
+    props.onChange({ ...form, [name]: next }, said);
+  const replace = (at: number, cell: string, value: Cell): void =>
+    put(rows.map((row, i) => (i === at ? { ...row, [cell]: value } : row)));
+  return (
+    <div class="list" role="group" aria-labelledby={head}>
+      <p id={head} class="list-name">
+        {spec.name}
+      </p>
+      {spec.note !== undefined && <p class="says">{spec.note}</p>}
+      {props.says.map((text) => (
+        <p class="says warning">{text}</p>
+      ))}
+      {rows.map((row, at) => {
+        const title = titleOf(row, spec, at);
+        return (
+          <Group key={at} name={title} says={digest(row, spec)} wrong={rowWrong(row, spec)}>
+            {() => (
+              <>
+                {Object.entries(spec.item).map(([cell, cellSpec]) => (
+                  <RowCell
+                    key={cell}
+                    id={`${id}-${name}-${at + 1}-${cell}`}
+                    spec={cellSpec}
+                    value={row[cell]}
+                    withSpread={props.withSpread}
+                    materials={props.materials}
+                    onChange={(value) => replace(at, cell, value)}
+                  />
+                ))}
+                <p class="row-actions">
+                  <button
+                    type="button"
+                    disabled={rows.length >= spec.most}
+                    onClick={() => put([...rows.slice(0, at + 1), row, ...rows.slice(at + 1)])}
+                  >
+                    Copy {title}
+                  </button>
+                  <button
+                    type="button"
+                    disabled={rows.length < 2}
+                    onClick={() =>
+                      put(
+                        rows.filter((_, i) => i !== at),
+                        `${title} taken out.`,
+                      )
+                    }
+                  >
+                    Take out {title}
+                  </button>
+                </p>
+              </>
+            )}
+          </Group>
+        );
+      })}
+      <button type="button" disabled={rows.length >= spec.most} onClick={() => put([...rows, newRow(spec)])}>
+        {rows.length >= spec.most ? `No more than ${spec.most}` : 'Add one'}
+      </button>
+    </div>
+  );
+}
+
+function RowCell(props: {
+  readonly id: string;
+  readonly spec: Exclude<Input, ListInput>;
+  readonly value: Cell | undefined;
+  readonly withSpread: boolean;
+  readonly materials: readonly MaterialName[];
+  readonly onChange: (value: Cell) => void;
+}) {
+  const { spec, value } = props;
+  if (spec.kind === 'quantity') {
+    const entry = isEntry(value) ? value : { text: '', unit: homeUnit(spec), spread: '' };
+    return (
+      <QuantityField
+        id={props.id}
+        spec={spec}
+        entry={entry}
+        withSpread={props.withSpread}
+        onChange={props.onChange}
+      />
+    );
+  }
+  return (
+    <PlainField
+      id={props.id}
+      spec={spec}
+      value={typeof value === 'string' || typeof value === 'boolean' ? value : spec.usual}
+      materials={props.materials}
+      onChange={props.onChange}
+    />
+  );
+}
+
+function titleOf(row: FormRow, spec: ListInput, at: number): string {
+  const words = Object.entries(spec.item).find(([, cell]) => cell.kind === 'text')?.[0];
+  const text = words === undefined ? undefined : row[words];
+  return typeof text === 'string' && text.trim() !== '' ? text.trim() : `Number ${at + 1}`;
+}
+
+/** The first numbers of a row, for its closed fold. */
+function digest(row: FormRow, spec: ListInput): string {
+  return Object.keys(spec.item)
+    .map((cell) => row[cell])
+    .filter((cell): cell is Entry => isEntry(cell) && cell.text.trim() !== '')
+    .slice(0, 3)
+    .map(written)
+    .join(' × ');
+}
+
+function rowWrong(row: FormRow, spec: ListInput): boolean {
+  return Object.entries(spec.item).some(([cell, cellSpec]) => {
+    const held = row[cell];
+    return cellSpec.kind === 'quantity' && isEntry(held) && readingOf(held, cellSpec)?.ok === false;
+  });
+}
+
+/** An input as one line on paper: what stands in it, with its spread. */
+export function inputLine(
+  name: string,
+  inputs: Inputs,
+  form: Form,
+  books: Books,
+  materials: readonly MaterialName[],
+): string {
+  const spec = inputs[name]!;
+  const held = form[name];
+  if (spec.kind === 'quantity') {
+    const entry = entryIn(name, spec, inputs, form, books);
+    return entry.text.trim() === '' ? 'open' : [written(entry), spreadOf(entry)].filter(Boolean).join(' ');
+  }
+  if (spec.kind === 'list') {
+    const rows = (held as readonly FormRow[] | undefined) ?? usualRows(spec);
+    return rows.map((row, at) => `${titleOf(row, spec, at)} ${digest(row, spec)}`).join('; ');
+  }
+  const value = held === undefined || typeof held === 'object' ? spec.usual : held;
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (spec.kind === 'choice') return spec.options[value] ?? value;
+  return spec.kind === 'material' ? (materials.find(({ id }) => id === value)?.name ?? value) : value;
+}

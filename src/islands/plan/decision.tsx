@@ -1,0 +1,265 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { parseEquation } from '../../../calculators/core/expression.ts';
+import type { Formula, SymbolSpec } from '../../../calculators/core/formula.ts';
+import type { Check, Step, Verdict } from '../../../calculators/core/model.ts';
+import { printNumber, printQuantity, printWithSpread } from '../../../calculators/core/print.ts';
+import { rearrange } from '../../../calculators/core/solve.ts';
+import { substituted } from '../../../calculators/core/typeset.ts';
+import { fromSI, toSI, type UnitSymbol } from '../../../calculators/core/units.ts';
+import type { Outcome } from '../../workers/plan-outcome.ts';
+import { sentence } from '../field.tsx';
+
+/** A formula as the working needs it. */
+export type Equation = Pick<Formula, 'id' | 'title' | 'equation' | 'symbols' | 'empirical'>;
+export type Equations = Readonly<Record<string, Equation>>;
+
+const shapes: Readonly<Record<Verdict, string>> = {
+  holds: 'M3 10.5 8 15.5 17 4.5',
+  close: 'M10 3 18 17H2Z',
+  fails: 'M4 4 16 16M16 4 4 16',
+};
+
+const words: Readonly<Record<Verdict, string>> = { holds: 'holds', close: 'close', fails: 'fails' };
+
+export function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
+  return (
+    <span class="verdict" data-verdict={verdict}>
+      <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
+        <path
+          d={shapes[verdict]}
+          fill="none"
+          stroke="currentColor"
+          stroke-width="2.5"
+          stroke-linejoin="round"
+        />
+      </svg>{' '}
+      {words[verdict]}
+    </span>
+  );
+}
+
+/** One decision: the verdict, the number, the reason, what would have to change, and the working behind a press. */
+export function Decision(props: WorkedProps & { readonly check: Check }) {
+  const { check, outcome, equations, nameOf } = props;
+  const steps = outcome.result.steps.filter(({ id }) => check.steps?.includes(id));
+  const main = mainStep(check, outcome.result.steps);
+  const spread = main && outcome.spreads[main.id];
+  const chance = outcome.chances[check.id];
+  const changes = check.verdict === 'holds' ? undefined : outcome.changes[check.id];
+  return (
+    <li class="decision" data-verdict={check.verdict} id={`decision-${check.id}`}>
+      <VerdictMark verdict={check.verdict} />
+      <h3>{check.title}</h3>
+      <p class="number">
+        {main && (
+          <>
+            <span class="what">{nameOf(main.id)}</span>{' '}
+            <span class="amount">{amountOf(main, outcome, equations)}</span>
+          </>
+        )}{' '}
+        {chance !== undefined && <span class="chance">holds in {chanceText(chance)}</span>}
+      </p>
+      <p class="why">{sentence(check.why)}</p>
+      {check.verdict !== 'holds' && (
+        <div class="change">
+          <p>What would have to change</p>
+          {changes === undefined ? (
+            <p class="waits">Being worked out.</p>
+          ) : changes.length === 0 ? (
+            <p>No single number on this page, changed alone within its range, makes it hold.</p>
+          ) : (
+            <ul>
+              {changes.map((text) => (
+                <li>{sentence(text)}</li>
+              ))}
+            </ul>
+          )}
+        </div>
+      )}
+      {steps.length > 0 && (
+        <Working of={check.title} steps={steps} {...props}>
+          {spread && spread.main.length > 0 && (
+            <p>
+              Most of the spread of this number comes from{' '}
+              {listed(spread.main.map((name) => nameOf(name).toLowerCase()))}.
+            </p>
+          )}
+        </Working>
+      )}
+    </li>
+  );
+}
+
+/** The number a decision turns on: the one kept under its own name, else the last of its lines. */
+function mainStep(check: Check, steps: readonly Step[]): Step | undefined {
+  const own = steps.find(
+    ({ id, value }) => value !== undefined && (id === `${check.id}.margin` || id === check.id),
+  );
+  return own ?? steps.findLast(({ id, value }) => value !== undefined && check.steps?.includes(id) === true);
+}
+
+export interface WorkedProps {
+  readonly outcome: Outcome;
+  readonly equations: Equations;
+  /** Where cards stand: `/formulas/`. */
+  readonly cards: string;
+  /** The name of an input or of a number of the plan. */
+  readonly nameOf: (name: string) => string;
+  /** False until the page has woken: the working is then in the page for readers without script. */
+  readonly awake: boolean;
+}
+
+function Working(
+  props: WorkedProps & {
+    readonly of: string;
+    readonly steps: readonly Step[];
+    readonly children?: ComponentChildren;
+  },
+) {
+  const { outcome, equations, cards, awake } = props;
+  const [open, setOpen] = useState(false);
+  return (
+    <details class="working" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        Working<span class="unseen">: {props.of}</span>
+      </summary>
+      {(open || !awake) && (
+        <>
+          <ol class="steps">
+            {props.steps.map((step) => (
+              <StepLine
+                key={step.id}
+                step={step}
+                outcome={outcome}
+                equation={equations[step.formula ?? '']}
+                cards={cards}
+                typesetNow={awake}
+              />
+            ))}
+          </ol>
+          {props.children}
+        </>
+      )}
+    </details>
+  );
+}
+
+/** A number that decides nothing by itself but is worked to: the charge, the length of the pattern. */
+export function NumberRow(props: WorkedProps & { readonly name: string }) {
+  const { name, outcome, equations, nameOf } = props;
+  const step = outcome.result.steps.find(({ id }) => id === name);
+  if (step?.value === undefined) return null;
+  return (
+    <li class="figure">
+      <p class="number">
+        <span class="what">{nameOf(name)}</span>{' '}
+        <span class="amount">{amountOf(step, outcome, equations)}</span>
+      </p>
+      <Working of={nameOf(name)} steps={[step]} {...props} />
+    </li>
+  );
+}
+
+const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+
+/** `93 of 100`: never more certain than the samples are. */
+export function chanceText(chance: number): string {
+  const of = Math.round(100 * chance);
+  if (of >= 100) return 'more than 99 of 100';
+  return of <= 0 ? 'fewer than 1 of 100' : `${of} of 100`;
+}
+
+function unitOf(step: Step, equation: Equation | undefined): UnitSymbol {
+  const found = step.find === undefined ? undefined : equation?.symbols[step.find];
+  return found?.show ?? step.unit ?? '1';
+}
+
+function amountOf(step: Step, outcome: Outcome, equations: Equations): string {
+  const unit = unitOf(step, equations[step.formula ?? '']);
+  const spread = outcome.spreads[step.id];
+  return spread
+    ? printWithSpread(step.value!, unit, [spread.low, spread.high])
+    : printQuantity(step.value!, unit);
+}
+
+const raised = (text: string): string =>
+  text.replace(/\^([0-9])(?![\d.])/g, (_, digit: string) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!);
+const signOf = (spec: SymbolSpec | undefined, symbol: string): string =>
+  (spec?.sign ?? symbol).replace(/_/g, ' ');
+
+function StepLine(props: {
+  readonly step: Step;
+  readonly outcome: Outcome;
+  readonly equation: Equation | undefined;
+  readonly cards: string;
+  readonly typesetNow: boolean;
+}) {
+  const { step, outcome, equation, cards } = props;
+  const [html, setHtml] = useState('');
+  useEffect(() => {
+    if (equation && props.typesetNow)
+      setHtml(document.getElementById(`equation-${equation.id}`)?.innerHTML ?? '');
+  }, [equation?.id, props.typesetNow]);
+  const specs = (equation?.symbols ?? {}) as Readonly<Record<string, SymbolSpec>>;
+  const find = step.find ?? '';
+  const given = step.given ?? {};
+  const turned = equation && step.find !== undefined ? rearrange(equation as Formula, find) : undefined;
+  const number = (symbol: string): string => {
+    const spec = specs[symbol];
+    const value = spec?.constant === undefined ? given[symbol] : toSI(spec.constant, spec.unit);
+    if (value === undefined) return signOf(spec, symbol);
+    const text = printNumber(equation?.empirical === true && spec ? fromSI(value, spec.unit) : value, {
+      figures: 4,
+    });
+    return text.startsWith('−') || text.includes('×') ? `(${text})` : text;
+  };
+  const sign = (symbol: string): string => signOf(specs[symbol], symbol);
+  return (
+    <li>
+      {equation ? <a href={`${cards}${equation.id}/`}>{step.title}</a> : step.title}
+      {equation &&
+        (html === '' ? (
+          <p class="numbers scrolls" tabIndex={0}>
+            {plainEquation(equation, sign)}
+          </p>
+        ) : (
+          <div
+            class="scrolls"
+            tabIndex={0}
+            role="group"
+            aria-label="Equation"
+            dangerouslySetInnerHTML={{ __html: html }}
+          />
+        ))}
+      {turned && (
+        <p class="numbers scrolls" tabIndex={0}>
+          {sign(find)} = {raised(substituted(turned.right, number))}
+        </p>
+      )}
+      {equation && (
+        <p class="given">
+          {Object.entries(given)
+            .filter(([symbol]) => symbol !== find && specs[symbol])
+            .map(([symbol, value]) => {
+              const spec = specs[symbol]!;
+              return `${spec.name} ${printQuantity(value, spec.show ?? spec.unit)}`;
+            })
+            .join(', ')}
+        </p>
+      )}
+      {step.value !== undefined && (
+        <p class="comes">
+          = <strong>{amountOf(step, outcome, equation ? { [equation.id]: equation } : {})}</strong>
+        </p>
+      )}
+      {step.note !== undefined && <p>{sentence(step.note)}</p>}
+    </li>
+  );
+}
+
+function plainEquation({ equation }: Equation, sign: (symbol: string) => string): string {
+  const { left, right } = parseEquation(equation);
+  return raised(`${substituted(left, sign)} = ${substituted(right, sign)}`);
+}

@@ -1,0 +1,63 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Books, Form, Inputs } from '../form-entries.ts';
+import { inputLine, type MaterialName } from '../model-form.tsx';
+
+/** The head of the sheet for the shop wall: name, day, version, and the way back with its numbers. */
+export function Paper(props: {
+  readonly name: string;
+  readonly version: string;
+  readonly qr: { readonly link: string; readonly svg: string } | undefined;
+}) {
+  const [day, setDay] = useState('');
+  useEffect(() => {
+    const stamp = (): void =>
+      setDay(new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }));
+    stamp();
+    addEventListener('beforeprint', stamp);
+    return () => removeEventListener('beforeprint', stamp);
+  }, []);
+  const { name, version, qr } = props;
+  return (
+    <div class="paper on-paper">
+      <div>
+        <p class="paper-name">{name}</p>
+        <p>
+          {day}. Version {version}.{qr !== undefined && ' The square opens this plan with its numbers.'}
+        </p>
+        <p class="found">Poured on ……………… Mould ……… °C Metal ……… °C Gauge ……… Weighed ……… g</p>
+      </div>
+      {qr !== undefined && qr.svg !== '' && (
+        <div
+          class="qr"
+          role="img"
+          aria-label="Square code with the address of this plan"
+          dangerouslySetInnerHTML={{ __html: qr.svg }}
+        />
+      )}
+    </div>
+  );
+}
+
+/** The inputs on paper: the questions asked first, and whatever else was changed. */
+export function PaperInputs(props: {
+  readonly inputs: Inputs;
+  readonly form: Form;
+  readonly books: Books;
+  readonly materials: readonly MaterialName[];
+}) {
+  const { inputs, form, books, materials } = props;
+  const names = Object.keys(inputs).filter((name) => inputs[name]!.first || form[name] !== undefined);
+  return (
+    <section class="paper-inputs">
+      <h3>Worked from</h3>
+      <dl>
+        {names.map((name) => (
+          <div>
+            <dt>{inputs[name]!.name}</dt> <dd>{inputLine(name, inputs, form, books, materials)}</dd>
+          </div>
+        ))}
+      </dl>
+      <p>Every other number stands at its usual value or at its material’s.</p>
+    </section>
+  );
+}

@@ -1,0 +1,418 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Output } from '../../../calculators/core/model.ts';
+import type { Outcome, Reply } from '../../workers/plan-outcome.ts';
+import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
+import { ModelForm, type MaterialName } from '../model-form.tsx';
+import { Decision, NumberRow, VerdictMark, type Equations } from './decision.tsx';
+import { namesOf } from './names.ts';
+import { Paper, PaperInputs } from './paper.tsx';
+import { ShelfBar } from './shelf-bar.tsx';
+import {
+  freeName,
+  loadShelf,
+  saveShelf,
+  shelfFrom,
+  shelfKey,
+  withOpen,
+  withoutOpen,
+  withPlan,
+  type Plan,
+  type Shelf,
+} from './store.ts';
+import { planFromFile, planFromFragment, planLink, planToFile } from './sharing.ts';
+import '../../styles/plan.css';
+
+export interface PlanProps {
+  readonly inputs: Inputs;
+  readonly outputs: Readonly<Record<string, Output>>;
+  readonly materials: readonly MaterialName[];
+  /** Each material's numbers in SI. */
+  readonly books: Books;
+  readonly equations: Equations;
+  /** The sample, worked when the page was built. */
+  readonly initial: Outcome;
+  /** Where formula cards stand. */
+  readonly cards: string;
+  readonly version: string;
+}
+
+const sample: Plan = { name: 'Lamp shield', texts: {} };
+
+/** Worked to before the pour, and found after it. */
+const before = [
+  'pattern.length',
+  'charge',
+  'mould.needed',
+  'gauge.reading',
+  'melt.energy',
+  'melt.time',
+  'melt.window',
+];
+const after = ['release', 'last', 'cool', 'weigh.water'];
+
+interface Shown {
+  readonly outcome: Outcome;
+  /** The texts it was worked from. */
+  readonly from: string;
+}
+
+/** The pour plan: several plans kept on the device, one open, every decision with its reason and its working. */
+export function PourPlan(props: PlanProps) {
+  const { inputs, books } = props;
+  const [shelf, setShelf] = useState<Shelf>({ plans: [sample], open: 0 });
+  const [form, setForm] = useState<Form>({});
+  const [awake, setAwake] = useState(false);
+  const [withSpread, setWithSpread] = useState(false);
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  const [said, setSaid] = useState('');
+  const [undo, setUndo] = useState<Shelf>();
+  const [shown, setShown] = useState<Shown>({ outcome: props.initial, from: '{}' });
+  const [qr, setQr] = useState<{ readonly link: string; readonly svg: string }>();
+  const touched = useRef(false);
+
+  const open = shelf.plans[shelf.open]!;
+  const key = useMemo(() => JSON.stringify(open.texts), [open.texts]);
+  const unread = useMemo(() => unreadable(inputs, form, books), [form]);
+
+  /** Shows another shelf: the form follows the plan that is open in it. */
+  const show = (next: Shelf): void => {
+    setShelf(next);
+    setForm(formFrom(inputs, next.plans[next.open]!.texts));
+  };
+  const deed = (next: Shelf, message: string, back?: Shelf): void => {
+    touched.current = true;
+    show(next);
+    setSaid(message);
+    setUndo(back);
+  };
+
+  useEffect(() => {
+    const loaded = loadShelf(sample);
+    show(loaded.shelf);
+    setProblems(loaded.problems);
+    setAwake(true);
+    const follow = async (): Promise<void> => {
+      const found = await planFromFragment(location.hash);
+      if (!found) return;
+      setProblems((now) => [...now, ...found.problems]);
+      const { plan } = found;
+      if (!plan) return;
+      touched.current = true;
+      setShelf((now) => {
+        const next = withPlan(now, plan);
+        setForm(formFrom(inputs, next.plans[next.open]!.texts));
+        return next;
+      });
+      setSaid(`“${plan.name}” came with the link and is kept beside your other plans.`);
+    };
+    const other = (event: StorageEvent): void => {
+      if (event.key !== shelfKey || event.newValue === null) return;
+      // Another tab changed the plans: follow it, and stay on the plan of this name.
+      touched.current = false;
+      setShelf((now) => {
+        const theirs = shelfFrom(event.newValue!, sample).shelf;
+        const here = theirs.plans.findIndex(({ name }) => name === now.plans[now.open]!.name);
+        const next = { ...theirs, open: here < 0 ? theirs.open : here };
+        setForm(formFrom(inputs, next.plans[next.open]!.texts));
+        return next;
+      });
+    };
+    void follow();
+    const listen = (): void => void follow();
+    addEventListener('hashchange', listen);
+    addEventListener('storage', other);
+    return () => {
+      removeEventListener('hashchange', listen);
+      removeEventListener('storage', other);
+    };
+  }, []);
+
+  useEffect(() => {
+    if (!touched.current) return;
+    const problem = saveShelf(shelf);
+    if (problem !== undefined) setProblems((now) => (now.includes(problem) ? now : [...now, problem]));
+  }, [shelf]);
+
+  const blocked = unread.length > 0;
+  const works = useOutcomes(books, key, open.texts, blocked || key === shown.from, (outcome, from) =>
+    setShown({ outcome, from }),
+  );
+  const stale = blocked || works.failed;
+
+  const { outcome } = shown;
+  const counts = countsOf(outcome);
+  const summary = summaryOf(counts);
+  useEffect(() => {
+    if (!touched.current || key !== shown.from) return undefined;
+    const wait = setTimeout(() => setSaid((now) => (undo === undefined ? summary : now)), 900);
+    return () => clearTimeout(wait);
+  }, [summary, shown.from]);
+
+  const change = (next: Form, message?: string): void => {
+    touched.current = true;
+    setUndo(message === undefined ? undefined : shelf);
+    if (message !== undefined) setSaid(message);
+    else if (undo !== undefined) setSaid('');
+    setForm(next);
+    setShelf(withOpen(shelf, { ...open, texts: textsOf(inputs, next, books) }));
+    setQr(undefined);
+  };
+
+  const bring = async (file: File): Promise<void> => {
+    const { plan, problems: found } = await planFromFile(file);
+    setProblems(found);
+    if (plan) deed(withPlan(shelf, plan), `“${plan.name}” is read and kept beside your other plans.`, shelf);
+  };
+  const share = async (): Promise<void> => {
+    const link = await planLink(open);
+    history.replaceState(history.state, '', link);
+    try {
+      await navigator.clipboard.writeText(link);
+      setSaid('Link copied. It holds every number you changed.');
+    } catch {
+      setSaid('The link is in the address bar: copy it from there.');
+    }
+    setUndo(undefined);
+  };
+  const print = async (): Promise<void> => {
+    const link = await planLink(open);
+    try {
+      const { renderSVG } = await import('uqr');
+      setQr({ link, svg: renderSVG(link, { border: 1 }) });
+    } catch {
+      setQr({ link, svg: '' });
+    }
+    setTimeout(() => window.print(), 60);
+  };
+  const save = async (): Promise<void> => {
+    const url = URL.createObjectURL(new Blob([await planToFile(open)], { type: 'application/json' }));
+    const anchor = document.createElement('a');
+    anchor.href = url;
+    anchor.download = `${
+      open.name
+        .toLowerCase()
+        .replace(/[^a-z0-9]+/g, '-')
+        .replace(/^-|-$/g, '') || 'plan'
+    }.json`;
+    anchor.click();
+    setTimeout(() => URL.revokeObjectURL(url), 10_000);
+    setSaid(`“${open.name}” is exported.`);
+    setUndo(undefined);
+  };
+
+  const nameOf = useMemo(() => namesOf(inputs, props.outputs, form), [form]);
+  const worked = { outcome, equations: props.equations, cards: props.cards, nameOf, awake };
+  const first =
+    outcome.result.checks.find(({ verdict }) => verdict === 'fails') ??
+    outcome.result.checks.find(({ verdict }) => verdict === 'close');
+
+  return (
+    <div class="plan" data-stale={stale} data-awake={awake} data-working={key !== shown.from && !stale}>
+      {problems.length > 0 && (
+        <div class="problems on-screen" role="alert">
+          {problems.map((text) => (
+            <p>{text}</p>
+          ))}
+          <button type="button" onClick={() => setProblems([])}>
+            Close
+          </button>
+        </div>
+      )}
+      <ShelfBar
+        shelf={shelf}
+        onOpen={(at) => deed({ ...shelf, open: at }, `“${shelf.plans[at]!.name}” is open.`)}
+        onName={(name) => {
+          touched.current = true;
+          setShelf(withOpen(shelf, { ...open, name }));
+        }}
+        onNamed={() => {
+          const others = shelf.plans.filter((_, at) => at !== shelf.open);
+          const name = freeName(open.name.trim() || 'Plan', others);
+          if (name !== open.name) setShelf(withOpen(shelf, { ...open, name }));
+        }}
+        onNew={() =>
+          deed(
+            withPlan(shelf, { name: freeName('New plan', shelf.plans), texts: {} }),
+            'A new plan starts from the sample’s numbers.',
+            shelf,
+          )
+        }
+        onCopy={() =>
+          deed(
+            withPlan(shelf, { ...open, name: freeName(`${open.name} copy`, shelf.plans) }),
+            `A copy of “${open.name}” is open.`,
+            shelf,
+          )
+        }
+        onDelete={() => deed(withoutOpen(shelf, sample), `“${open.name}” is deleted.`, shelf)}
+        onExport={() => void save()}
+        onImport={(file) => void bring(file)}
+        onShare={() => void share()}
+        onPrint={() => void print()}
+      />
+      <p class="said on-screen">
+        <span role="status">{said}</span>
+        {undo !== undefined && (
+          <button type="button" onClick={() => deed(undo, 'Undone.')}>
+            Undo
+          </button>
+        )}
+      </p>
+
+      <Paper name={open.name} qr={qr} version={props.version} />
+
+      <section class="tally" aria-label="How it stands">
+        <p class="counts">
+          {(['holds', 'close', 'fails'] as const).map((verdict) => (
+            <span class="count-of">
+              <strong>{counts[verdict]}</strong> <VerdictMark verdict={verdict} />
+            </span>
+          ))}
+        </p>
+        <p class="first on-screen">
+          {stale ? (
+            <span class="old">
+              {works.failed
+                ? 'The sums could not be run in this browser. These are the last ones.'
+                : `From the last numbers that could be read. Look at: ${unread.map(({ input }) => nameOf(input)).join(', ')}.`}
+            </span>
+          ) : first ? (
+            <>
+              First to look at:{' '}
+              <a href={`#decision-${first.id}`} onClick={(event) => reveal(event, first.id)}>
+                {first.title}
+              </a>
+            </>
+          ) : (
+            'Every decision holds.'
+          )}
+        </p>
+      </section>
+
+      <section class="questions on-screen" aria-labelledby="questions">
+        <div class="head">
+          <h2 id="questions">What you are casting</h2>
+          <button type="button" aria-pressed={withSpread} onClick={() => setWithSpread(!withSpread)}>
+            ± spread
+          </button>
+        </div>
+        <ModelForm
+          id="plan"
+          inputs={inputs}
+          form={form}
+          books={books}
+          materials={props.materials}
+          withSpread={withSpread}
+          onChange={change}
+          more="The rest, by subject"
+        />
+      </section>
+
+      <section class="decisions" aria-labelledby="decisions">
+        <h2 id="decisions">Decisions, in the order you take them</h2>
+        <ul class="figures">
+          {before.map((name) => (
+            <NumberRow key={name} name={name} {...worked} />
+          ))}
+        </ul>
+        <ol class="rows">
+          {outcome.result.checks.map((check) => (
+            <Decision key={check.id} check={check} {...worked} />
+          ))}
+        </ol>
+        <h3>After the pour</h3>
+        <ul class="figures">
+          {after.map((name) => (
+            <NumberRow key={name} name={name} {...worked} />
+          ))}
+        </ul>
+        {outcome.result.notes.length > 0 && (
+          <>
+            <h3>What these sums cannot say</h3>
+            <ul class="notes">
+              {outcome.result.notes.map((note) => (
+                <li>{note}</li>
+              ))}
+            </ul>
+          </>
+        )}
+        {outcome.trials > 0 && (
+          <p class="how">
+            Ranges in brackets hold in 95 of 100 of {outcome.trials} trials, in which every number with a
+            spread is drawn within it, once a trial. The same inputs give the same trials.
+          </p>
+        )}
+      </section>
+
+      <PaperInputs inputs={inputs} form={form} books={books} materials={props.materials} />
+    </div>
+  );
+}
+
+/** Goes to a decision without writing its anchor over a shared plan in the address. */
+function reveal(event: Event, id: string): void {
+  const row = document.getElementById(`decision-${id}`);
+  if (!row) return;
+  event.preventDefault();
+  row.tabIndex = -1;
+  row.focus({ preventScroll: true });
+  row.scrollIntoView({ block: 'start' });
+}
+
+interface Counts {
+  readonly holds: number;
+  readonly close: number;
+  readonly fails: number;
+}
+
+function countsOf({ result }: Outcome): Counts {
+  const of = (wanted: string): number => result.checks.filter(({ verdict }) => verdict === wanted).length;
+  return { holds: of('holds'), close: of('close'), fails: of('fails') };
+}
+
+function summaryOf({ holds, close, fails }: Counts): string {
+  return `${holds} ${holds === 1 ? 'holds' : 'hold'}, ${close} ${close === 1 ? 'is' : 'are'} close, ${fails} ${fails === 1 ? 'fails' : 'fail'}.`;
+}
+
+/** Works the plan off the main thread whenever its texts change; `put` gets the answer, then the fuller ones. */
+function useOutcomes(
+  books: Books,
+  key: string,
+  texts: Plan['texts'],
+  idle: boolean,
+  put: (outcome: Outcome, from: string) => void,
+): { readonly failed: boolean } {
+  const worker = useRef<Worker>(undefined);
+  const asked = useRef({ number: 0, key: '' });
+  const now = useRef(key);
+  now.current = key;
+  const [failed, setFailed] = useState(false);
+
+  const start = (): Worker => {
+    if (worker.current) return worker.current;
+    const made = new Worker(new URL('../../workers/plan-spread.ts', import.meta.url), { type: 'module' });
+    made.onerror = () => setFailed(true);
+    made.onmessage = ({ data }: MessageEvent<Reply>) => {
+      const { number, key: from } = asked.current;
+      if (data.asked === number && from === now.current) put(data.outcome, from);
+    };
+    made.postMessage({ books });
+    worker.current = made;
+    return made;
+  };
+
+  useEffect(() => {
+    if (idle) return undefined;
+    const wait = setTimeout(() => {
+      asked.current = { number: asked.current.number + 1, key };
+      try {
+        start().postMessage({ asked: asked.current.number, texts });
+      } catch {
+        setFailed(true);
+      }
+    }, 150);
+    return () => clearTimeout(wait);
+  }, [key, idle]);
+  useEffect(() => () => worker.current?.terminate(), []);
+  return { failed };
+}

@@ -1,0 +1,44 @@
+import type { Formula, SymbolSpec } from '../../calculators/core/formula.ts';
+import { printNumber } from '../../calculators/core/print.ts';
+import { rearrange, solve, type Warning } from '../../calculators/core/solve.ts';
+import { substituted } from '../../calculators/core/typeset.ts';
+import { fromSI, toSI } from '../../calculators/core/units.ts';
+
+export { formulaSpread } from '../../calculators/core/spread.ts';
+
+/** What a calculator shows of one solution; plain data, so the first one is made at build. */
+export interface Answer {
+  /** In SI; absent when there is no answer. */
+  readonly value?: number;
+  /** Other answers, in SI. */
+  readonly others: readonly number[];
+  /** Why there is no answer. */
+  readonly reason?: string;
+  readonly warnings: readonly Warning[];
+  /** The right side of the rearranged equation with its numbers in; absent when it cannot be rearranged. */
+  readonly numbers?: string;
+}
+
+/** `2^2` with a raised figure. */
+const raised = (text: string): string =>
+  text.replace(/\^([0-9])(?![\d.])/g, (_, digit: string) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!);
+
+/** Solves for `find` and writes out the line with the numbers in. `given` is in SI. */
+export function answerOf(formula: Formula, given: Readonly<Record<string, number>>, find: string): Answer {
+  const specs = formula.symbols as Readonly<Record<string, SymbolSpec>>;
+  const solved = solve(formula, given, find);
+  const equation = rearrange(formula, find);
+  const number = (symbol: string): string => {
+    const spec = specs[symbol]!;
+    const value = spec.constant === undefined ? given[symbol] : toSI(spec.constant, spec.unit);
+    if (value === undefined) return spec.sign ?? symbol;
+    const text = printNumber(formula.empirical === true ? fromSI(value, spec.unit) : value, { figures: 4 });
+    return text.startsWith('−') || text.includes('×') ? `(${text})` : text;
+  };
+  return {
+    warnings: solved.warnings,
+    others: solved.ok ? solved.roots.filter((root) => root !== solved.value) : [],
+    ...(solved.ok ? { value: solved.value } : { reason: solved.reason }),
+    ...(equation && { numbers: raised(substituted(equation.right, number)) }),
+  };
+}
