@@ -98,6 +98,8 @@ export interface Check {
   readonly levers: readonly string[];
   /** Ids of steps behind it. */
   readonly steps?: readonly string[];
+  /** The step whose number the decision turns on. */
+  readonly shows?: string;
 }
 
 export interface Result {

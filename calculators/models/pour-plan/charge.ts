@@ -85,6 +85,7 @@ export function judgeCrucible(working: Working, charge: Charge): Check[] {
   const sizes = `${say(charge.mass, 'g', 3)} of charge; ${say(holds, 'g', 3)} of metal stands at ${say(number('crucible.fill'), '%')} of the crucible`;
   return judge({
     id: 'crucible',
+    shows: 'charge',
     title: 'The crucible holds the charge',
     margin: marginOf(holds, charge.mass),
     levers: ['crucible.volume', 'sprue.volume', 'crucible.fill', 'part.castings'],

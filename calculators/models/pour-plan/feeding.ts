@@ -46,6 +46,7 @@ export function judgeFeeding(
   const sizes = `The heaviest place, ${heaviest.name.toLowerCase()}, wants a feeder of modulus ${say(wanted, 'mm')} and you have ${say(number('feeder.modulus'), 'mm')}; the casting wants ${say(volume, 'cm³')} and you have ${say(number('feeder.volume'), 'cm³')}`;
   return judge({
     id: 'feeding',
+    shows: byVolume < byModulus ? 'feeder.volume-needed' : 'feeder.modulus-needed',
     title: 'The feeder feeds',
     margin: Math.min(byModulus, byVolume),
     levers: byVolume < byModulus ? ['feeder.volume', 'feeder.gives'] : ['feeder.modulus'],
@@ -64,6 +65,7 @@ function judgeNone(working: Working, heaviest: Section, lost: number, beta: numb
   const sizes = `${say(lost, 'mm³')} of the part is lost; ${heaviest.name.toLowerCase()} freeze last and each may hide one hole of ${say(pore, 'mm')}, or the same spread out, or a sink on top`;
   return judge({
     id: 'feeding',
+    shows: 'pore',
     title: 'What shrinks with no feeder',
     margin: marginOf(allowed, pore),
     levers: ['pore.allowed'],

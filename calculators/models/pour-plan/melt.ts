@@ -63,6 +63,7 @@ export function judgeMelt(working: Working, charge: Charge): Check[] {
     }),
     ...judge({
       id: 'seconds',
+      shows: 'melt.window',
       title: 'Seconds in hand',
       margin: Number.isNaN(window) ? -1 : marginOf(window, carry),
       levers: ['melt.carry', 'melt.temperature', 'melt.mouth'],

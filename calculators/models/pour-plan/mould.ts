@@ -56,6 +56,7 @@ export function judgeMould(working: Working, races: readonly Race[], cooling: Co
   const hottest = neverBaked ? Math.max(chosen, boiling) : chosen;
   const checks = judge({
     id: 'mould',
+    shows: 'mould.needed',
     title: 'Mould temperature',
     margin: (limit - hottest) / scale,
     levers: ['mould.temperature'],

@@ -192,6 +192,7 @@ export function judgeGateSpeed(working: Working, drive: Drive): Check[] {
   const speeds = `The metal enters at ${say(drive.gateSpeed, 'm/s')}; above ${say(critical, 'm/s')} it folds its own skin in`;
   return judge({
     id: 'gate-speed',
+    shows: 'gate.speed',
     title: 'Quiet at the gate',
     margin: marginOf(critical, drive.gateSpeed),
     levers: ['suction.gauge', 'head', 'gate.discharge'],
@@ -220,6 +221,7 @@ export function judgeEdge(working: Working, drive: Drive): Check[] {
   const sizes = `${say(drive.pressure, 'kPa')} fills an edge of ${say(edge, 'mm')}; you want ${say(wanted, 'mm')}`;
   return judge({
     id: 'edge',
+    shows: 'edge',
     title: 'Edges as sharp as wanted',
     margin,
     levers: ['suction.gauge', 'head', 'edge.wanted'],
@@ -248,6 +250,7 @@ export function judgeGauge(working: Working, drive: Drive): Check[] {
   const sizes = `The gauge must read ${say(read, 'kPa')}, that is ${say(read, 'inHg')}; here the pump reaches ${say(best, 'kPa')}`;
   return judge({
     id: 'gauge',
+    shows: 'gauge.reading',
     title: 'The pump reaches it here',
     margin: marginOf(best, read),
     levers: ['suction.gauge', 'suction.best', 'site.altitude'],
@@ -261,6 +264,7 @@ export function judgeBlowBack(working: Working, drive: Drive): Check[] {
   const sizes = `Gas may press back with ${say(drive.gasAtWorst, 'kPa')} and the metal presses in with ${say(drive.pressure, 'kPa')}`;
   return judge({
     id: 'blow-back',
+    shows: 'gas.worst',
     title: 'No blow-back',
     margin: marginOf(drive.pressure, drive.gasAtWorst),
     levers: ['mould.moisture', 'suction.gauge', 'head', 'mould.permeability'],

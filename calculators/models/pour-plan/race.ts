@@ -178,6 +178,7 @@ function judgeRace(working: Working, race: Race, drive: Drive): Check[] {
   const cold = !(race.flows > 0);
   return judge({
     id,
+    shows: `${id}.margin`,
     title: `${name}: fills before it stops`,
     margin: race.margin,
     levers: raceLevers,
@@ -205,6 +206,7 @@ export function judgeEntry(races: readonly Race[], drive: Drive): Check[] {
   const sizes = `${name}: the opening resists with ${say(hardest.resists, 'kPa')} and the gas with ${say(drive.gas, 'kPa')}; the metal has ${say(drive.pressure, 'kPa')}`;
   return judge({
     id: 'entry',
+    shows: 'pressure',
     title: 'Pressure to enter the thinnest opening',
     margin: marginOf(drive.pressure, entryFactor * hardest.needs),
     levers: ['suction.gauge', 'head', 'mould.moisture', 'mould.permeability'],

@@ -54,6 +54,7 @@ export function judgeSand(working: Working): Check[] {
     : `It shears with ${say(shear, 'kPa')} at the rim and breaks near ${say(shearing, 'kPa')}`;
   return judge({
     id: 'sand',
+    shows: 'sand.bending',
     title: 'The sand stands the suction',
     margin: Math.min(byBending, byShear),
     levers: ['suction.gauge', 'sand.span', 'sand.cake'],
@@ -91,6 +92,7 @@ export function judgeLift(working: Working, drive: Drive): Check[] {
   const sizes = `The metal lifts with ${say(lifted, 'N')}; the sand weighs ${say(cope, 'g')} and you lay on ${say(laid, 'kg')}`;
   return judge({
     id: 'lift',
+    shows: 'lift',
     title: 'The cope stays down',
     margin: marginOf(laid + cope, more + cope),
     levers: ['cope.weight', 'head'],
@@ -121,6 +123,7 @@ export function judgePenetration(working: Working, drive: Drive): Check[] {
   const sizes = `It takes ${say(enters, 'kPa')} to drive metal between the grains; the metal has up to ${say(has, 'kPa')}`;
   return judge({
     id: 'penetration',
+    shows: 'penetration',
     title: 'Metal stays out of the sand',
     margin: marginOf(enters, has),
     levers: ['suction.gauge', 'mould.grain-size', 'head'],

@@ -14,6 +14,8 @@ export interface Judged {
   readonly margin: number;
   readonly levers: readonly string[];
   readonly steps: readonly string[];
+  /** The step whose number the decision turns on, when there is one. */
+  readonly shows?: string;
   /** The sentence for each verdict; `close` falls back on `holds`. */
   readonly why: { readonly holds: string; readonly close?: string; readonly fails: string };
 }

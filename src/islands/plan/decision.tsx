@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { parseEquation } from '../../../calculators/core/expression.ts';
 import type { Formula, SymbolSpec } from '../../../calculators/core/formula.ts';
-import type { Check, Step, Verdict } from '../../../calculators/core/model.ts';
+import type { Check, Output, Step, Verdict } from '../../../calculators/core/model.ts';
 import { printNumber, printQuantity, printWithSpread } from '../../../calculators/core/print.ts';
 import { rearrange } from '../../../calculators/core/solve.ts';
 import { substituted } from '../../../calculators/core/typeset.ts';
@@ -41,9 +41,9 @@ export function VerdictMark({ verdict }: { readonly verdict: Verdict }) {
 
 /** One decision: the verdict, the number, the reason, what would have to change, and the working behind a press. */
 export function Decision(props: WorkedProps & { readonly check: Check }) {
-  const { check, outcome, equations, nameOf } = props;
+  const { check, outcome, nameOf } = props;
   const steps = outcome.result.steps.filter(({ id }) => check.steps?.includes(id));
-  const main = mainStep(check, outcome.result.steps);
+  const main = outcome.result.steps.find(({ id, value }) => id === check.shows && value !== undefined);
   const spread = main && outcome.spreads[main.id];
   const chance = outcome.chances[check.id];
   const changes = check.verdict === 'holds' ? undefined : outcome.changes[check.id];
@@ -54,8 +54,7 @@ export function Decision(props: WorkedProps & { readonly check: Check }) {
       <p class="number">
         {main && (
           <>
-            <span class="what">{nameOf(main.id)}</span>{' '}
-            <span class="amount">{amountOf(main, outcome, equations)}</span>
+            <span class="what">{nameOf(main.id)}</span> <span class="amount">{amountOf(main, props)}</span>
           </>
         )}{' '}
         {chance !== undefined && <span class="chance">holds in {chanceText(chance)}</span>}
@@ -91,19 +90,12 @@ export function Decision(props: WorkedProps & { readonly check: Check }) {
   );
 }
 
-/** The number a decision turns on: the one kept under its own name, else the last of its lines. */
-function mainStep(check: Check, steps: readonly Step[]): Step | undefined {
-  const own = steps.find(
-    ({ id, value }) => value !== undefined && (id === `${check.id}.margin` || id === check.id),
-  );
-  return own ?? steps.findLast(({ id, value }) => value !== undefined && check.steps?.includes(id) === true);
-}
-
 export interface WorkedProps {
   readonly outcome: Outcome;
   readonly equations: Equations;
   /** Where cards stand: `/formulas/`. */
   readonly cards: string;
+  readonly outputs: Readonly<Record<string, Output>>;
   /** The name of an input or of a number of the plan. */
   readonly nameOf: (name: string) => string;
   /** False until the page has woken: the working is then in the page for readers without script. */
@@ -117,7 +109,7 @@ function Working(
     readonly children?: ComponentChildren;
   },
 ) {
-  const { outcome, equations, cards, awake } = props;
+  const { awake } = props;
   const [open, setOpen] = useState(false);
   return (
     <details class="working" onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -128,14 +120,7 @@ function Working(
         <>
           <ol class="steps">
             {props.steps.map((step) => (
-              <StepLine
-                key={step.id}
-                step={step}
-                outcome={outcome}
-                equation={equations[step.formula ?? '']}
-                cards={cards}
-                typesetNow={awake}
-              />
+              <StepLine key={step.id} {...props} step={step} />
             ))}
           </ol>
           {props.children}
@@ -147,14 +132,13 @@ function Working(
 
 /** A number that decides nothing by itself but is worked to: the charge, the length of the pattern. */
 export function NumberRow(props: WorkedProps & { readonly name: string }) {
-  const { name, outcome, equations, nameOf } = props;
+  const { name, outcome, nameOf } = props;
   const step = outcome.result.steps.find(({ id }) => id === name);
   if (step?.value === undefined) return null;
   return (
     <li class="figure">
       <p class="number">
-        <span class="what">{nameOf(name)}</span>{' '}
-        <span class="amount">{amountOf(step, outcome, equations)}</span>
+        <span class="what">{nameOf(name)}</span> <span class="amount">{amountOf(step, props)}</span>
       </p>
       <Working of={nameOf(name)} steps={[step]} {...props} />
     </li>
@@ -171,17 +155,21 @@ export function chanceText(chance: number): string {
   return of <= 0 ? 'fewer than 1 of 100' : `${of} of 100`;
 }
 
-function unitOf(step: Step, equation: Equation | undefined): UnitSymbol {
+/** The unit of the bench: the plan's own for the number, else the formula's. */
+function unitOf(step: Step, output: Output | undefined, equation: Equation | undefined): UnitSymbol {
   const found = step.find === undefined ? undefined : equation?.symbols[step.find];
-  return found?.show ?? step.unit ?? '1';
+  return output?.show ?? found?.show ?? step.unit ?? output?.unit ?? '1';
 }
 
-function amountOf(step: Step, outcome: Outcome, equations: Equations): string {
-  const unit = unitOf(step, equations[step.formula ?? '']);
+function amountOf(
+  step: Step,
+  { outcome, equations, outputs }: Pick<WorkedProps, 'outcome' | 'equations' | 'outputs'>,
+): string {
+  const symbol = unitOf(step, outputs[step.id], equations[step.formula ?? '']);
   const spread = outcome.spreads[step.id];
   return spread
-    ? printWithSpread(step.value!, unit, [spread.low, spread.high])
-    : printQuantity(step.value!, unit);
+    ? printWithSpread(step.value!, symbol, [spread.low, spread.high])
+    : printQuantity(step.value!, symbol);
 }
 
 const raised = (text: string): string =>
@@ -189,19 +177,13 @@ const raised = (text: string): string =>
 const signOf = (spec: SymbolSpec | undefined, symbol: string): string =>
   (spec?.sign ?? symbol).replace(/_/g, ' ');
 
-function StepLine(props: {
-  readonly step: Step;
-  readonly outcome: Outcome;
-  readonly equation: Equation | undefined;
-  readonly cards: string;
-  readonly typesetNow: boolean;
-}) {
-  const { step, outcome, equation, cards } = props;
+function StepLine(props: WorkedProps & { readonly step: Step }) {
+  const { step, cards, awake } = props;
+  const equation = props.equations[step.formula ?? ''];
   const [html, setHtml] = useState('');
   useEffect(() => {
-    if (equation && props.typesetNow)
-      setHtml(document.getElementById(`equation-${equation.id}`)?.innerHTML ?? '');
-  }, [equation?.id, props.typesetNow]);
+    if (equation && awake) setHtml(document.getElementById(`equation-${equation.id}`)?.innerHTML ?? '');
+  }, [equation?.id, awake]);
   const specs = (equation?.symbols ?? {}) as Readonly<Record<string, SymbolSpec>>;
   const find = step.find ?? '';
   const given = step.given ?? {};
@@ -251,7 +233,7 @@ function StepLine(props: {
       )}
       {step.value !== undefined && (
         <p class="comes">
-          = <strong>{amountOf(step, outcome, equation ? { [equation.id]: equation } : {})}</strong>
+          = <strong>{amountOf(step, props)}</strong>
         </p>
       )}
       {step.note !== undefined && <p>{sentence(step.note)}</p>}

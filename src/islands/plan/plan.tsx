@@ -201,7 +201,14 @@ export function PourPlan(props: PlanProps) {
   };
 
   const nameOf = useMemo(() => namesOf(inputs, props.outputs, form), [form]);
-  const worked = { outcome, equations: props.equations, cards: props.cards, nameOf, awake };
+  const worked = {
+    outcome,
+    equations: props.equations,
+    outputs: props.outputs,
+    cards: props.cards,
+    nameOf,
+    awake,
+  };
   const first =
     outcome.result.checks.find(({ verdict }) => verdict === 'fails') ??
     outcome.result.checks.find(({ verdict }) => verdict === 'close');
