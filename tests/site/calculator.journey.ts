@@ -1,0 +1,72 @@
+import { expect, test } from './site.ts';
+
+const card = 'formulas/filling/velocity/';
+
+test('a card solves for another symbol, and shows how', async ({ page }) => {
+  await page.goto(card);
+  await page.getByLabel('Find').selectOption('h');
+  await page.getByText('Show the working').click();
+  // h = (v/C)²/(2g) − (Δp − p_cap)/(ρg): with v = 2 m/s, C = 1, Δp = p_cap = 0 it is 4/(2 × 9.80665) = 0.20394 m.
+  await page
+    .getByLabel(/speed of the metal/)
+    .first()
+    .fill('2');
+  await page
+    .getByLabel(/discharge coefficient/)
+    .first()
+    .fill('1');
+  await page
+    .getByLabel(/pressure above the metal/)
+    .first()
+    .fill('0');
+  await page
+    .getByLabel(/pressure needed to enter/)
+    .first()
+    .fill('0');
+  await expect(page.locator('.calculator')).toContainText('204 mm');
+});
+
+test('a unit typed in the text moves to its place, and the value follows', async ({ page }) => {
+  await page.goto(card);
+  const pressure = page.getByLabel(/pressure above the metal/).first();
+  await pressure.fill('5 inHg');
+  await pressure.blur();
+  await expect(pressure).toHaveValue('5');
+  // 5 inHg is 16.932 kPa; √(2 × (9.80665 × 0.04 + (16 932 − 2805)/7520)) × 0.7 = 1.492 m/s.
+  await expect(page.locator('.calculator')).toContainText('1.49 m/s');
+});
+
+test('nonsense is refused beside the field, and the last answer stays, greyed', async ({ page }) => {
+  await page.goto(card);
+  const head = page.getByLabel(/head of metal/).first();
+  for (const [text, message] of [
+    ['1,234', 'could be'],
+    ['a lot', 'Start with a number'],
+    ['40 kg', 'measures a mass'],
+  ] as const) {
+    await head.fill(text);
+    await expect(head).toHaveAttribute('aria-invalid', 'true');
+    await expect(page.locator('.calculator')).toContainText(message);
+    await expect(page.locator('.calculator')).toContainText('1.40 m/s');
+  }
+});
+
+test('a link carries the calculator’s state', async ({ page }) => {
+  await page.goto(`${card}#filling/velocity:find=v&h=100mm&dp=0kPa&p_cap=0kPa&C=1`);
+  // √(2 × 9.80665 × 0.1) = 1.400 m/s.
+  await expect(page.getByLabel(/head of metal/).first()).toHaveValue('100');
+  await expect(page.locator('.calculator')).toContainText('1.40 m/s');
+});
+
+test('an answer that does not exist is explained, not shown as a number', async ({ page }) => {
+  await page.goto(card);
+  await page
+    .getByLabel(/pressure above the metal/)
+    .first()
+    .fill('0');
+  await page
+    .getByLabel(/head of metal/)
+    .first()
+    .fill('10');
+  await expect(page.locator('.calculator')).toContainText('does not enter');
+});
