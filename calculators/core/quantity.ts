@@ -350,6 +350,9 @@ function spreadOf(text: string, written: number, symbol: UnitSymbol): number | {
  * value was written in, since 2 % of 100 °C on the bench is 2 °C. Throws on a text it cannot read.
  */
 export function readSpread(text: string, value: number, symbol: UnitSymbol): number {
+  // A plain number in code is written with its unit too, `0.05 1`, which nobody types.
+  if (/^[\d.]+ 1$/.test(text) && sameDimension(unit(symbol).dimension, unit('1').dimension))
+    return parseFloat(text);
   const { factor, offset } = unit(symbol);
   const read = spreadOf(text, (value - offset) / factor, symbol);
   if (typeof read === 'number') return read;

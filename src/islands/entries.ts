@@ -38,7 +38,8 @@ export function settled(entry: Entry, spec: EntrySpec): Entry {
   const reading = readEntry(entry, spec);
   if (!reading.ok || entry.exact !== undefined) return entry;
   const inline = /±|\+ ?\/? ?-/.test(entry.text) && reading.spread !== undefined;
-  if (reading.unit === entry.unit && !inline) return entry;
+  const named = /[^\d\s.,·\-−+/eE×^⁻⁰¹²³⁴-⁹½¼¾]/.test(entry.text);
+  if (reading.unit === entry.unit && !inline && !named) return entry;
   return {
     text: plainNumber(reading.written),
     unit: reading.unit,

@@ -139,7 +139,7 @@ export function Field(props: FieldProps) {
             inputMode={letters ? 'text' : 'decimal'}
             autocomplete="off"
             value={entry.spread}
-            placeholder="5 %"
+            placeholder="none"
             aria-describedby={says}
             onInput={(event) => onChange({ ...entry, spread: event.currentTarget.value })}
           />

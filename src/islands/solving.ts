@@ -32,7 +32,11 @@ export function answerOf(formula: Formula, given: Readonly<Record<string, number
     const spec = specs[symbol]!;
     const value = spec.constant === undefined ? given[symbol] : toSI(spec.constant, spec.unit);
     if (value === undefined) return spec.sign ?? symbol;
-    const text = printNumber(formula.empirical === true ? fromSI(value, spec.unit) : value, { figures: 4 });
+    const text = printNumber(formula.empirical === true ? fromSI(value, spec.unit) : value, {
+      figures: 4,
+    }).replace(/\.?0+(?= |$)/, (zeros, at: number, whole: string) =>
+      whole.slice(0, at + 1).includes('.') ? '' : zeros,
+    );
     return text.startsWith('−') || text.includes('×') ? `(${text})` : text;
   };
   return {

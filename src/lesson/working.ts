@@ -74,11 +74,7 @@ export function workedFormula(
 }
 
 /** Refuses properties a component does not know, so that a slip in a lesson stops the build. */
-export function onlyProps(
-  props: Readonly<Record<string, unknown>>,
-  known: readonly string[],
-  asked: string,
-): void {
+export function onlyProps(props: object, known: readonly string[], asked: string): void {
   for (const name of Object.keys(props)) {
     if (!known.includes(name) && !name.startsWith('data-astro') && name !== 'slot')
       throw new Error(`${asked}: no property "${name}"${didYouMean(name, known)}`);

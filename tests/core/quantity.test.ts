@@ -318,6 +318,8 @@ describe('quantities written in code', () => {
     expect(readSpread('10 °C', toSI(100, '°C'), '°C')).toBeCloseTo(10, 9);
     expect(readSpread('18 °F', toSI(100, '°C'), '°C')).toBeCloseTo(widthToSI(18, '°F'), 9);
     expect(readSpread('10 %', 0.05, '%')).toBeCloseTo(0.005, 12);
+    expect(readSpread('0.05 1', 0.7, '1')).toBeCloseTo(0.05, 15);
+    expect(readSpread('0.05 1', 0.7, '%')).toBeCloseTo(0.05, 15);
     expect(() => readSpread('2 kg', 0.2, 'mm')).toThrow('2 kg');
     expect(() => readSpread('about 2', 0.2, 'mm')).toThrow('about 2');
   });

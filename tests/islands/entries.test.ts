@@ -1,0 +1,158 @@
+import { describe, expect, it } from 'vitest';
+import {
+  entryFor,
+  entryFromLink,
+  entryOf,
+  fromFragment,
+  inUnit,
+  mayBeNegative,
+  negated,
+  readEntry,
+  settled,
+  stepped,
+  toFragment,
+  type Entry,
+  type EntrySpec,
+} from '../../src/islands/entries.ts';
+
+const head: EntrySpec = { unit: 'm', show: 'mm', range: [0, 1], usual: 0.04 };
+const suction: EntrySpec = { unit: 'Pa', show: 'kPa', range: [-101325, 101325] };
+const mould: EntrySpec = { unit: 'K', show: '°C', range: [273.15, 1473.15] };
+
+const value = (entry: Entry, spec: EntrySpec): number => {
+  const reading = readEntry(entry, spec);
+  if (!reading.ok) throw new Error(reading.message);
+  return reading.value;
+};
+
+describe('an entry', () => {
+  it('starts from a written quantity', () => {
+    expect(entryOf('150 mm')).toEqual({ text: '150', unit: 'mm', spread: '' });
+    expect(value(entryOf('150 mm'), head)).toBeCloseTo(0.15, 12);
+  });
+
+  it('reads a bare number in the unit beside it, and a typed unit over it', () => {
+    expect(value({ text: '2', unit: 'in', spread: '' }, head)).toBeCloseTo(0.0508, 12);
+    expect(value({ text: '2 cm', unit: 'in', spread: '' }, head)).toBeCloseTo(0.02, 12);
+  });
+
+  it('moves a typed unit and spread to their own places once typing is done', () => {
+    expect(settled({ text: '1,5 in', unit: 'mm', spread: '' }, head)).toEqual({
+      text: '1.5',
+      unit: 'in',
+      spread: '',
+    });
+    expect(settled({ text: '40 mm ± 5', unit: 'mm', spread: '' }, head)).toEqual({
+      text: '40',
+      unit: 'mm',
+      spread: '5',
+    });
+    expect(settled({ text: '40mm', unit: 'mm', spread: '2 %' }, head)).toEqual({
+      text: '40',
+      unit: 'mm',
+      spread: '2 %',
+    });
+  });
+
+  it.each(['40', '1,234', 'forty', '5e-4', '1 3/8', ''])('leaves %s as it was typed', (text) => {
+    const entry: Entry = { text, unit: 'mm', spread: '' };
+    expect(settled(entry, head)).toBe(entry);
+  });
+
+  it('keeps its value through any change of unit and back', () => {
+    const there = inUnit(entryOf('40 mm'), head, 'ft');
+    expect(there.text).toBe('0.131234');
+    expect(value(there, head)).toBeCloseTo(0.04, 15);
+    const back = inUnit(there, head, 'mm');
+    expect(back.text).toBe('40');
+    expect(value(back, head)).toBeCloseTo(0.04, 15);
+  });
+
+  it('takes a bare spread along, and leaves a percentage', () => {
+    const wide = inUnit({ text: '1000', unit: '°C', spread: '20' }, mould, '°F');
+    expect(wide.text).toBe('1832');
+    expect(wide.spread).toBe('36');
+    expect(inUnit({ text: '1000', unit: '°C', spread: '2 %' }, mould, '°F').spread).toBe('2 %');
+  });
+
+  it('changes only the unit of a text that cannot be read', () => {
+    expect(inUnit({ text: 'forty', unit: 'mm', spread: '' }, head, 'in')).toEqual({
+      text: 'forty',
+      unit: 'in',
+      spread: '',
+    });
+  });
+
+  it.each<[string, 1 | -1, string]>([
+    ['150 mm', 1, '160'],
+    ['150 mm', -1, '140'],
+    ['0.7 1', 1, '0.71'],
+    ['2.805 kPa', 1, '2.9'],
+    ['7520 kg/m³', -1, '7400'],
+    ['9 mm', -1, '8.9'],
+  ])('steps %s by %d to %s', (text, direction, expected) => {
+    const entry = entryOf(text);
+    expect(stepped(entry, { unit: entry.unit }, direction).text).toBe(expected);
+  });
+
+  it('steps from zero by the size of what is usual', () => {
+    expect(stepped(entryOf('0 mm'), head, 1).text).toBe('1');
+  });
+
+  it('has a sign button only where a number below zero makes sense', () => {
+    expect(mayBeNegative(head, 'mm')).toBe(false);
+    expect(mayBeNegative(suction, 'kPa')).toBe(true);
+    expect(mayBeNegative(mould, '°C')).toBe(false);
+    expect(mayBeNegative({ unit: 'K' }, '°C')).toBe(true);
+    expect(negated(entryOf('5 kPa')).text).toBe('-5');
+    expect(negated({ text: '−5', unit: 'kPa', spread: '' }).text).toBe('5');
+  });
+});
+
+describe('a shared link', () => {
+  const entries = {
+    v: entryOf('1 m/s'),
+    h: { text: '40', unit: 'mm', spread: '5 %' },
+    C: entryOf('0.7 1'),
+    T: { text: '-5', unit: '°C', spread: '' },
+  } as const;
+
+  it('is a fragment with an =, so that it is no anchor', () => {
+    expect(toFragment('filling/velocity', 'v', entries)).toBe(
+      'filling/velocity:find=v&h=40mm±5%20%25&C=0.7&T=-5°C',
+    );
+  });
+
+  it('comes back as it went, encoded by the browser or not', () => {
+    const fragment = toFragment('a/b', 'v', entries);
+    for (const hash of [`#${fragment}`, `#${encodeURI(fragment).replaceAll('%25', '%')}`]) {
+      const found = fromFragment(hash, 'a/b');
+      expect(found).toMatchObject({ find: 'v', C: '0.7', T: '-5°C' });
+      expect(entryFromLink(found!['h']!, head, 'mm')).toEqual({ text: '40', unit: 'mm', spread: '5 %' });
+    }
+  });
+
+  it('belongs to one calculator', () => {
+    expect(fromFragment('#a/b:find=v', 'a/c')).toBeUndefined();
+    expect(fromFragment('#symbols', 'a/b')).toBeUndefined();
+    expect(fromFragment('', 'a/b')).toBeUndefined();
+  });
+
+  it('leaves out what is mangled', () => {
+    expect(fromFragment('#a/b:h=%E0%A4%A&C=0.7&=3&x', 'a/b')).toEqual({ C: '0.7' });
+  });
+
+  it('shows what cannot be read as it came', () => {
+    const entry = entryFromLink('many', head, 'mm');
+    expect(entry.text).toBe('many');
+    expect(readEntry(entry, head).ok).toBe(false);
+  });
+});
+
+describe('a number found', () => {
+  it('becomes an entry without losing itself', () => {
+    const entry = entryFor(1 / 3, 'm', 4);
+    expect(entry.text).toBe('0.3333');
+    expect(value(entry, head)).toBe(1 / 3);
+  });
+});
