@@ -49,6 +49,7 @@ import { biot as freezingBiot } from './freezing/biot.ts';
 import { contactTemperature as freezingContactTemperature } from './freezing/contact-temperature.ts';
 import { coolingAfter as freezingCoolingAfter } from './freezing/cooling-after.ts';
 import { curvature as freezingCurvature } from './freezing/curvature.ts';
+import { fourier as freezingFourier } from './freezing/fourier.ts';
 import { frontRoot as freezingFrontRoot } from './freezing/front-root.ts';
 import { frontRootHeld as freezingFrontRootHeld } from './freezing/front-root-held.ts';
 import { frontTime as freezingFrontTime } from './freezing/front-time.ts';
@@ -69,12 +70,15 @@ import { timeSand as freezingTimeSand } from './freezing/time-sand.ts';
 import { density as inspectionDensity } from './inspection/density.ts';
 import { porosity as inspectionPorosity } from './inspection/porosity.ts';
 import { waterDensity as inspectionWaterDensity } from './inspection/water-density.ts';
+import { vapourPressure as investmentVapourPressure } from './investment/vapour-pressure.ts';
 import { energy as meltingEnergy } from './melting/energy.ts';
 import { fuel as meltingFuel } from './melting/fuel.ts';
 import { pourWindow as meltingPourWindow } from './melting/pour-window.ts';
 import { surfaceLoss as meltingSurfaceLoss } from './melting/surface-loss.ts';
 import { time as meltingTime } from './melting/time.ts';
+import { allowanceChain as patternAllowanceChain } from './pattern/allowance-chain.ts';
 import { contraction as patternContraction } from './pattern/contraction.ts';
+import { draft as patternDraft } from './pattern/draft.ts';
 import { steam as safetySteam } from './safety/steam.ts';
 import { cakeBending as sandCakeBending } from './sand/cake-bending.ts';
 import { cakeShear as sandCakeShear } from './sand/cake-shear.ts';
@@ -140,6 +144,7 @@ export const formulas: Readonly<Record<string, Formula>> = {
   'freezing/contact-temperature': freezingContactTemperature,
   'freezing/cooling-after': freezingCoolingAfter,
   'freezing/curvature': freezingCurvature,
+  'freezing/fourier': freezingFourier,
   'freezing/front-root': freezingFrontRoot,
   'freezing/front-root-held': freezingFrontRootHeld,
   'freezing/front-time': freezingFrontTime,
@@ -160,12 +165,15 @@ export const formulas: Readonly<Record<string, Formula>> = {
   'inspection/density': inspectionDensity,
   'inspection/porosity': inspectionPorosity,
   'inspection/water-density': inspectionWaterDensity,
+  'investment/vapour-pressure': investmentVapourPressure,
   'melting/energy': meltingEnergy,
   'melting/fuel': meltingFuel,
   'melting/pour-window': meltingPourWindow,
   'melting/surface-loss': meltingSurfaceLoss,
   'melting/time': meltingTime,
+  'pattern/allowance-chain': patternAllowanceChain,
   'pattern/contraction': patternContraction,
+  'pattern/draft': patternDraft,
   'safety/steam': safetySteam,
   'sand/cake-bending': sandCakeBending,
   'sand/cake-shear': sandCakeShear,

@@ -4,6 +4,7 @@ import { feedingChecks } from './feeding.ts';
 import { fillingChecks } from './filling.ts';
 import { freezingChecks } from './freezing.ts';
 import { inspectionChecks } from './inspection.ts';
+import { investmentChecks } from './investment.ts';
 import { meltingChecks } from './melting.ts';
 import { patternChecks } from './pattern.ts';
 import { safetyChecks } from './safety.ts';
@@ -22,4 +23,5 @@ export const allChecks: readonly PublishedCheck[] = [
   ...meltingChecks,
   ...safetyChecks,
   ...inspectionChecks,
+  ...investmentChecks,
 ];
