@@ -1,0 +1,79 @@
+import { biotOf, type Body, type Stuff } from './body.ts';
+import { evenStart } from './series.ts';
+
+/** Enough modes for a lag, whose terms fall as the square of the root. */
+const early = 4e-3;
+
+interface Term {
+  /** Share of the lag, s. */
+  readonly lag: number;
+  /** 1/s */
+  readonly rate: number;
+}
+
+/**
+ * The lag of the middle behind a kiln that climbs steadily, as terms that build up and fade each at its own
+ * rate: for a long body under a long climb their sum is a²(1 + 2/Bi)/(2nα) seconds, n the directions of heat.
+ */
+function lagTerms(body: Body, stuff: Stuff, h: number): readonly Term[] {
+  // The signs alternate: half of the last term stands for all that are cut off.
+  const families = body.map(({ shape, half }) =>
+    evenStart(shape, biotOf(h, half, stuff), early).modes.map(({ root, factor }, i, { length }) => ({
+      factor: i === length - 1 ? factor / 2 : factor,
+      rate: (stuff.alpha * root ** 2) / half ** 2,
+    })),
+  );
+  const crossed = families.reduce((all, family) =>
+    all.flatMap((one) =>
+      family.map((other) => ({ factor: one.factor * other.factor, rate: one.rate + other.rate })),
+    ),
+  );
+  const terms = crossed.map(({ factor, rate }) => ({ lag: factor / rate, rate }));
+  const least = 1e-8 * Math.max(...terms.map(({ lag }) => Math.abs(lag)));
+  return terms.filter(({ lag }) => Math.abs(lag) > least);
+}
+
+export interface Lag {
+  /** Kelvin the middle is behind when the climb ends. */
+  readonly atEnd: number;
+  /** Kelvin it would be behind if the climb never ended. */
+  readonly steady: number;
+  /** Seconds of holding until it is no more than `close` kelvin behind. */
+  readonly holdFor: (close: number) => number;
+}
+
+/** The middle of a dry body behind a kiln that climbs `speed` K/s for `time` seconds. */
+export function lagBehind(body: Body, stuff: Stuff, h: number): (speed: number, time: number) => Lag {
+  const terms = lagTerms(body, stuff, h);
+  return (speed, time) => lagOf(terms, speed, time);
+}
+
+function lagOf(terms: readonly Term[], speed: number, time: number): Lag {
+  // After a very short climb the series, cut off, is a few thousandths too high: the lag is never more than the climb.
+  const after = (hold: number): number =>
+    Math.min(
+      speed * time,
+      speed *
+        terms.reduce(
+          (sum, { lag, rate }) => sum + lag * (1 - Math.exp(-rate * time)) * Math.exp(-rate * hold),
+          0,
+        ),
+    );
+  const slowest = Math.min(...terms.map(({ rate }) => rate));
+  return {
+    atEnd: after(0),
+    steady: speed * terms.reduce((sum, { lag }) => sum + lag, 0),
+    holdFor: (close) => {
+      if (!(after(0) > close)) return 0;
+      let low = 0;
+      let high = 1 / slowest;
+      while (after(high) > close) high *= 2;
+      for (let i = 0; i < 40; i += 1) {
+        const middle = (low + high) / 2;
+        if (after(middle) > close) low = middle;
+        else high = middle;
+      }
+      return high;
+    },
+  };
+}
