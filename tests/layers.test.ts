@@ -22,7 +22,7 @@ const order = [
 ].map((layer) => [layer].flat());
 
 /** Small pure libraries that calculations may use. */
-const pure: readonly string[] = [];
+const pure: readonly string[] = ['yalps'];
 
 interface Import {
   readonly from: string;
