@@ -1,0 +1,12 @@
+import { alloyChecks, toleranceChecks } from './alloys.ts';
+import { benchModelChecks } from './bench-models.ts';
+import type { ModelCheck } from './model-check.ts';
+import { warmingChecks } from './warming.ts';
+
+/** Every value of other people that the models are put to. */
+export const modelChecks: readonly ModelCheck[] = [
+  ...warmingChecks,
+  ...alloyChecks,
+  ...toleranceChecks,
+  ...benchModelChecks,
+];
