@@ -175,8 +175,8 @@ export function Calculator({ id, formula, start, find: sought, first, typeset }:
       onFocusIn={reach}
       onPointerEnter={reach}
     >
-      <div class="seek">
-        <label for={`${id}-find`}>Find</label>
+      <label class="seek">
+        Find
         <select id={`${id}-find`} value={find} onChange={(event) => seek(event.currentTarget.value)}>
           {variables.map((symbol) => (
             <option
@@ -188,7 +188,7 @@ export function Calculator({ id, formula, start, find: sought, first, typeset }:
             </option>
           ))}
         </select>
-      </div>
+      </label>
 
       <div class="fields">
         {variables
