@@ -8,6 +8,7 @@ import {
 } from '../core/model.ts';
 import { known, noResult, notAboveNought, numberAt, rowsAt, textAt } from './given.ts';
 import { bestCharge, type Bound, type Stock } from './make-up/programme.ts';
+import { meltOf, roundedToScale } from './make-up/rounding.ts';
 import { say } from './pour-plan/say.ts';
 
 const elements = {
@@ -191,31 +192,20 @@ function run(given: Values): Result {
     };
   }
 
-  const steps: Step[] = [];
-  const melt = new Map<string, number>();
-  let charge = 0;
-  let price = 0;
-  let mass = 0;
-  for (const [index, { name, shares, rest, price: each }] of stock.entries()) {
-    const weighed = Math.round(best.masses[index]! / scale) * scale;
-    if (weighed <= 0) continue;
-    charge += weighed;
-    price += weighed * each;
-    mass += weighed * rest;
-    for (const symbol of symbols) {
-      const left = weighed * (shares[symbol] ?? 0) * (kept.get(symbol) ?? 1);
-      melt.set(symbol, (melt.get(symbol) ?? 0) + left);
-      mass += left;
-    }
-    steps.push({ id: `weigh-${index + 1}`, title: `Weigh ${name}`, value: weighed, unit: 'g' });
-  }
-  if (!(mass > 0))
+  const weighed = roundedToScale(stock, best.masses, bounds, kept, scale, batch);
+  const melt = meltOf(stock, weighed, kept);
+  if (!(melt.mass > 0))
     return noResult('The scale is too coarse: every part of this charge weighs less than it can show.');
-  for (const [symbol, amount] of melt)
-    if (amount > 0)
-      steps.push({ id: `melt-${symbol}`, title: `${symbol} in the melt`, value: amount / mass, unit: '%' });
+  const steps: Step[] = stock.flatMap(({ name }, i): Step[] =>
+    weighed[i]! > 0 ? [{ id: `weigh-${i + 1}`, title: `Weigh ${name}`, value: weighed[i]!, unit: 'g' }] : [],
+  );
+  const charge = weighed.reduce((sum, one) => sum + one, 0);
+  const price = stock.reduce((sum, one, i) => sum + weighed[i]! * one.price, 0);
+  for (const [symbol, share] of Object.entries(melt.shares))
+    if (share > 0)
+      steps.push({ id: `melt-${symbol}`, title: `${symbol} in the melt`, value: share, unit: '%' });
   const off = bounds.flatMap(({ element, least, most }) => {
-    const share = (melt.get(element) ?? 0) / mass;
+    const share = melt.shares[element] ?? 0;
     return share < least - 1e-9 || share > most + 1e-9
       ? [
           `${element} comes to ${say(share, '%', 4)}, outside its limits, because the scale shows only ${say(scale, 'g')}.`,
@@ -225,7 +215,7 @@ function run(given: Values): Result {
   const room = Math.min(
     1,
     ...bounds.map(({ element, least, most }) => {
-      const share = (melt.get(element) ?? 0) / mass;
+      const share = melt.shares[element] ?? 0;
       return Math.min(share - least, most - share);
     }),
   );
@@ -237,7 +227,7 @@ function run(given: Values): Result {
     why: off[0] ?? 'Yes, as weighed, every element lies within its limits.',
     levers: ['scale', 'batch'],
   };
-  return { values: known({ charge, price, melt: mass }), steps, checks: [check], notes: off };
+  return { values: known({ charge, price, melt: melt.mass }), steps, checks: [check], notes: off };
 }
 
 /**
@@ -266,10 +256,10 @@ export const makeUp = defineModel({
     {
       title: '100 g of bronze with 12 % tin, using up the returns',
       given: {},
-      expect: { charge: '100.1 g' },
+      expect: { charge: '100.2 g' },
       from: {
         byHand:
-          'Returns are cheapest: all 40 g, which bring 36 g of copper and 4 × 0.99 = 3.96 g of tin. Tin is dearest: only the least, 11.8 g, so 7.84 g more, weighed as 7.84 ÷ 0.99 = 7.919 g. Copper 100 − 36 − 11.8 = 52.2 g. 40 + 7.9 + 52.2 = 100.1 g.',
+          'Returns are cheapest: all 40 g, which bring 36 g of copper and 4 × 0.99 = 3.96 g of tin. Tin is dearest: only the least, 11.8 g, so 7.84 g more, 7.84 ÷ 0.99 = 7.919 g; 7.9 would fall below it, so 8.0 g are weighed. Copper 100 − 36 − 11.8 = 52.2 g. 40 + 8.0 + 52.2 = 100.2 g.',
       },
     },
   ],

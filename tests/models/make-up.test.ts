@@ -138,6 +138,25 @@ describe('the charge of least cost', () => {
     expect(checks[0]?.why).toMatch(/scale/);
   });
 
+  it('rounds the way that keeps the limits, and never past what is in hand', () => {
+    // 11.8 g of tin are least: 7.919 g beside 40.03 g of returns must go up to 8.0, the returns down to 40.0.
+    const { steps, checks } = makeUp.run({
+      batch: 0.1,
+      scale: 0.0001,
+      stock: [
+        { name: 'copper', price: 10, Cu: 1 },
+        { name: 'tin', price: 30, Sn: 1 },
+        { name: 'returns', have: 0.04003, price: 3, Cu: 0.9, Sn: 0.1 },
+      ],
+      target: [{ element: 'Sn', least: 0.118, most: 0.122 }],
+      loss: [{ element: 'Sn', share: 0.01 }],
+    });
+    const grams = (id: string) => (steps.find((step) => step.id === id)?.value ?? NaN) * 1000;
+    expect(grams('weigh-2')).toBeCloseTo(8, 6);
+    expect(grams('weigh-3')).toBeCloseTo(40, 6);
+    expect(checks[0]?.verdict).toBe('holds');
+  });
+
   it('replaces what burns away', () => {
     const { steps } = makeUp.run({
       batch: 0.1,
