@@ -13,6 +13,16 @@ const woff2Only = {
   },
 };
 
+/** `client:reach`: an island that costs no script until the reader reaches for it. */
+const reach = {
+  name: 'reach',
+  hooks: {
+    'astro:config:setup': ({ addClientDirective }) => {
+      addClientDirective({ name: 'reach', entrypoint: './src/islands/reach.ts' });
+    },
+  },
+};
+
 const latin =
   'node_modules/@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin';
 
@@ -22,7 +32,7 @@ export default defineConfig({
   publicDir: 'src/public',
   base: process.env.SITE_BASE ?? '/',
   trailingSlash: 'always',
-  integrations: [mdx({ processor: unified() }), preact()],
+  integrations: [mdx({ processor: unified() }), preact(), reach],
   markdown: { syntaxHighlight: false },
   prefetch: false,
   // The default drops the space between a value and its unit when they stand on two lines.

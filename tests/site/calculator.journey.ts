@@ -1,4 +1,7 @@
+import type { Page } from '@playwright/test';
 import { expect, test } from './site.ts';
+
+const field = (page: Page, name: RegExp) => page.getByRole('textbox', { name }).first();
 
 const card = 'formulas/filling/velocity/';
 
@@ -28,7 +31,7 @@ test('a card solves for another symbol, and shows how', async ({ page }) => {
 
 test('a unit typed in the text moves to its place, and the value follows', async ({ page }) => {
   await page.goto(card);
-  const pressure = page.getByLabel(/pressure above the metal/).first();
+  const pressure = field(page, /pressure above the metal/);
   await pressure.fill('5 inHg');
   await pressure.blur();
   await expect(pressure).toHaveValue('5');
@@ -38,7 +41,7 @@ test('a unit typed in the text moves to its place, and the value follows', async
 
 test('nonsense is refused beside the field, and the last answer stays, greyed', async ({ page }) => {
   await page.goto(card);
-  const head = page.getByLabel(/head of metal/).first();
+  const head = field(page, /head of metal/);
   for (const [text, message] of [
     ['1,234', 'could be'],
     ['a lot', 'Start with a number'],
@@ -54,7 +57,7 @@ test('nonsense is refused beside the field, and the last answer stays, greyed', 
 test('a link carries the calculator’s state', async ({ page }) => {
   await page.goto(`${card}#filling/velocity:find=v&h=100mm&dp=0kPa&p_cap=0kPa&C=1`);
   // √(2 × 9.80665 × 0.1) = 1.400 m/s.
-  await expect(page.getByLabel(/head of metal/).first()).toHaveValue('100');
+  await expect(field(page, /head of metal/)).toHaveValue('100');
   await expect(page.locator('.calculator')).toContainText('1.40 m/s');
 });
 

@@ -2,8 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { expect, test } from './site.ts';
 import type { Page } from '@playwright/test';
 
-const head = (page: Page) => page.getByLabel(/^Head of metal above the gate/).first();
-const suction = (page: Page) => page.getByLabel(/^Suction at the gauge/).first();
+const head = (page: Page) => page.getByRole('textbox', { name: /^Head of metal above the gate/ }).first();
+const suction = (page: Page) => page.getByRole('textbox', { name: /^Suction at the gauge/ }).first();
 const decision = (page: Page, id: string) => page.locator(`[id="decision-${id}"]`);
 
 async function open(page: Page, address = 'plan/'): Promise<void> {
