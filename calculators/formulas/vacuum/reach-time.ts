@@ -1,0 +1,105 @@
+import { defineFormula } from '../../core/formula.ts';
+
+export const reachTime = defineFormula({
+  id: 'vacuum/reach-time',
+  title: 'Time for suction to reach the cavity',
+  answers: 'The valve is open: how long until the cavity feels it?',
+  equation: 't = phi * mu * l^2 / (K * p) + mu * l * V / (K * A * p)',
+  symbols: {
+    t: {
+      name: 'time, order of magnitude',
+      unit: 's',
+      range: [0.00001, 1000],
+      why: 'from coarse sand to glazed investment',
+    },
+    phi: {
+      name: 'share of the sand that is pores',
+      sign: 'φ',
+      unit: '%',
+      range: [10, 60],
+      why: 'from rammed to loose',
+      usual: 40,
+    },
+    mu: {
+      name: 'viscosity of the gas',
+      sign: 'μ',
+      unit: 'Pa·s',
+      show: 'mPa·s',
+      range: [0.000009, 0.00006],
+      why: 'from cold steam to hot air',
+      usual: 0.000018,
+      note: 'Air at 20 °C 0.018; hot gas is thicker, so hot moulds answer later.',
+    },
+    l: {
+      name: 'sand between plate and cavity',
+      unit: 'm',
+      show: 'mm',
+      range: [0.002, 0.3],
+      why: 'bench flasks',
+      usual: 0.04,
+    },
+    K: {
+      name: 'permeability of the sand',
+      unit: 'AFS',
+      range: [0.1, 500],
+      why: 'from investment to coarse sand',
+      usual: 10,
+    },
+    p: {
+      name: 'mean pressure of the gas, absolute',
+      unit: 'Pa',
+      show: 'kPa',
+      range: [5000, 110000],
+      why: 'between the plate and the air outside',
+      usual: 65000,
+      note: 'Half way between the air outside and the plate.',
+    },
+    V: {
+      name: 'gas in the cavity',
+      unit: 'm³',
+      show: 'cm³',
+      range: [0, 0.001],
+      why: 'small castings',
+      usual: 0.000006,
+    },
+    A: {
+      name: 'surface the cavity breathes through',
+      unit: 'm²',
+      show: 'cm²',
+      range: [0.00001, 0.1],
+      why: 'small castings',
+      usual: 0.004,
+    },
+  },
+  assumes: [
+    'pressure soaks through the sand as heat does; this is the scale of it, good to a factor of two',
+    'the pump is quick enough to hold the plate; with a small pump the chamber below sets the time',
+    'the cup is sealed: until then the cavity breathes the room',
+  ],
+  source: {
+    key: 'carslaw-jaeger',
+    at: '§3.3, diffusion time l²/κ, with κ = Kp/(φμ) for a gas in a porous bed',
+    how: 'memory',
+  },
+  examples: [
+    {
+      title: 'The lamp shield behind 40 mm of fine sand',
+      given: {
+        phi: '40 %',
+        mu: '0.018 mPa·s',
+        l: '40 mm',
+        K: '10 AFS',
+        p: '65 kPa',
+        V: '6 cm³',
+        A: '40 cm²',
+      },
+      expect: { t: '0.0634 s' },
+      from: {
+        byHand:
+          'K = 3.0592e-12 m², K p = 1.98845e-7. Sand: 0.4 × 1.8e-5 × 0.0016 = 1.152e-8, ÷ 1.98845e-7 = 0.05793 s. Cavity: 1.8e-5 × 0.04 × 6e-6 ÷ 0.004 = 1.08e-9, ÷ 1.98845e-7 = 0.00543 s. Together 0.0634 s.',
+      },
+    },
+  ],
+  caution: ['Suction that comes late still comes: be ready to let the air back in.'],
+  words: ['delay', 'response time', 'when to open the valve', 'Darcy', 'diffusion'],
+});
