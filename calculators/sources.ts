@@ -744,7 +744,8 @@ export const sources = {
     authors: 'Occupational Safety and Health Administration',
     title: 'Air contaminants, 29 CFR 1910.1000',
     year: '',
-    where: 'US Department of Labor, with tables Z-1 to Z-3 (paragraph (d) read in a public copy, November 2026)',
+    where:
+      'US Department of Labor, with tables Z-1 to Z-3 (paragraph (d) read in a public copy, November 2026)',
   },
   'exposure-quiz': {
     authors: 'Unattributed',
@@ -819,7 +820,8 @@ export const sources = {
     where: 'US Department of Labor (limit read in trade pages, November 2026)',
   },
   'osha-sulphur-dioxide': {
-    authors: 'Occupational Safety and Health Administration; National Institute for Occupational Safety and Health',
+    authors:
+      'Occupational Safety and Health Administration; National Institute for Occupational Safety and Health',
     title: 'Sulfur dioxide: limits',
     year: '',
     where: 'cdc.gov/niosh/pel88/7446-09 and a trade page (read November 2026)',

@@ -8,11 +8,22 @@ import { massFromVolume as chargeMassFromVolume } from './charge/mass-from-volum
 import { total as chargeTotal } from './charge/total.ts';
 import { volumeByImmersion as chargeVolumeByImmersion } from './charge/volume-by-immersion.ts';
 import { castingYield as chargeYield } from './charge/yield.ts';
+import { button as feedingButton } from './feeding/button.ts';
+import { chill as feedingChill } from './feeding/chill.ts';
+import { chillMass as feedingChillMass } from './feeding/chill-mass.ts';
 import { demand as feedingDemand } from './feeding/demand.ts';
+import { distance as feedingDistance } from './feeding/distance.ts';
+import { distanceBar as feedingDistanceBar } from './feeding/distance-bar.ts';
 import { feederByVolume as feedingFeederByVolume } from './feeding/feeder-by-volume.ts';
 import { feederSize as feedingFeederSize } from './feeding/feeder-size.ts';
 import { feederVolume as feedingFeederVolume } from './feeding/feeder-volume.ts';
+import { freezingRatio as feedingFreezingRatio } from './feeding/freezing-ratio.ts';
+import { gradient as feedingGradient } from './feeding/gradient.ts';
+import { junction as feedingJunction } from './feeding/junction.ts';
+import { junctionCorner as feedingJunctionCorner } from './feeding/junction-corner.ts';
+import { junctionTee as feedingJunctionTee } from './feeding/junction-tee.ts';
 import { modulusChain as feedingModulusChain } from './feeding/modulus-chain.ts';
+import { neck as feedingNeck } from './feeding/neck.ts';
 import { none as feedingNone } from './feeding/none.ts';
 import { volumeRule as feedingVolumeRule } from './feeding/volume-rule.ts';
 import { backPressure as fillingBackPressure } from './filling/back-pressure.ts';
@@ -73,13 +84,29 @@ import { waterDensity as inspectionWaterDensity } from './inspection/water-densi
 import { vapourPressure as investmentVapourPressure } from './investment/vapour-pressure.ts';
 import { energy as meltingEnergy } from './melting/energy.ts';
 import { fuel as meltingFuel } from './melting/fuel.ts';
+import { gas as meltingGas } from './melting/gas.ts';
 import { pourWindow as meltingPourWindow } from './melting/pour-window.ts';
 import { surfaceLoss as meltingSurfaceLoss } from './melting/surface-loss.ts';
 import { time as meltingTime } from './melting/time.ts';
 import { allowanceChain as patternAllowanceChain } from './pattern/allowance-chain.ts';
 import { contraction as patternContraction } from './pattern/contraction.ts';
 import { draft as patternDraft } from './pattern/draft.ts';
+import { blowBack as safetyBlowBack } from './safety/blow-back.ts';
+import { burnoutVapour as safetyBurnoutVapour } from './safety/burnout-vapour.ts';
+import { dilution as safetyDilution } from './safety/dilution.ts';
+import { dilutionAir as safetyDilutionAir } from './safety/dilution-air.ts';
+import { dust as safetyDust } from './safety/dust.ts';
+import { fume as safetyFume } from './safety/fume.ts';
+import { mixedExposure as safetyMixedExposure } from './safety/mixed-exposure.ts';
+import { quench as safetyQuench } from './safety/quench.ts';
+import { quenchSteam as safetyQuenchSteam } from './safety/quench-steam.ts';
+import { radiant as safetyRadiant } from './safety/radiant.ts';
+import { radiantTime as safetyRadiantTime } from './safety/radiant-time.ts';
+import { spill as safetySpill } from './safety/spill.ts';
+import { spillSand as safetySpillSand } from './safety/spill-sand.ts';
 import { steam as safetySteam } from './safety/steam.ts';
+import { suctionRunOut as safetySuctionRunOut } from './safety/suction-run-out.ts';
+import { vessel as safetyVessel } from './safety/vessel.ts';
 import { cakeBending as sandCakeBending } from './sand/cake-bending.ts';
 import { cakeShear as sandCakeShear } from './sand/cake-shear.ts';
 import { coreBuoyancy as sandCoreBuoyancy } from './sand/core-buoyancy.ts';
@@ -92,7 +119,12 @@ import { atCavity as vacuumAtCavity } from './vacuum/at-cavity.ts';
 import { force as vacuumForce } from './vacuum/force.ts';
 import { gauge as vacuumGauge } from './vacuum/gauge.ts';
 import { head as vacuumHead } from './vacuum/head.ts';
+import { leakUp as vacuumLeakUp } from './vacuum/leak-up.ts';
 import { penetration as vacuumPenetration } from './vacuum/penetration.ts';
+import { pumpDown as vacuumPumpDown } from './vacuum/pump-down.ts';
+import { reachTime as vacuumReachTime } from './vacuum/reach-time.ts';
+import { reservoir as vacuumReservoir } from './vacuum/reservoir.ts';
+import { standing as vacuumStanding } from './vacuum/standing.ts';
 
 export const formulas: Readonly<Record<string, Formula>> = {
   'charge/crucible-fit': chargeCrucibleFit,
@@ -103,11 +135,22 @@ export const formulas: Readonly<Record<string, Formula>> = {
   'charge/total': chargeTotal,
   'charge/volume-by-immersion': chargeVolumeByImmersion,
   'charge/yield': chargeYield,
+  'feeding/button': feedingButton,
+  'feeding/chill': feedingChill,
+  'feeding/chill-mass': feedingChillMass,
   'feeding/demand': feedingDemand,
+  'feeding/distance': feedingDistance,
+  'feeding/distance-bar': feedingDistanceBar,
   'feeding/feeder-by-volume': feedingFeederByVolume,
   'feeding/feeder-size': feedingFeederSize,
   'feeding/feeder-volume': feedingFeederVolume,
+  'feeding/freezing-ratio': feedingFreezingRatio,
+  'feeding/gradient': feedingGradient,
+  'feeding/junction': feedingJunction,
+  'feeding/junction-corner': feedingJunctionCorner,
+  'feeding/junction-tee': feedingJunctionTee,
   'feeding/modulus-chain': feedingModulusChain,
+  'feeding/neck': feedingNeck,
   'feeding/none': feedingNone,
   'feeding/volume-rule': feedingVolumeRule,
   'filling/back-pressure': fillingBackPressure,
@@ -168,13 +211,29 @@ export const formulas: Readonly<Record<string, Formula>> = {
   'investment/vapour-pressure': investmentVapourPressure,
   'melting/energy': meltingEnergy,
   'melting/fuel': meltingFuel,
+  'melting/gas': meltingGas,
   'melting/pour-window': meltingPourWindow,
   'melting/surface-loss': meltingSurfaceLoss,
   'melting/time': meltingTime,
   'pattern/allowance-chain': patternAllowanceChain,
   'pattern/contraction': patternContraction,
   'pattern/draft': patternDraft,
+  'safety/blow-back': safetyBlowBack,
+  'safety/burnout-vapour': safetyBurnoutVapour,
+  'safety/dilution': safetyDilution,
+  'safety/dilution-air': safetyDilutionAir,
+  'safety/dust': safetyDust,
+  'safety/fume': safetyFume,
+  'safety/mixed-exposure': safetyMixedExposure,
+  'safety/quench': safetyQuench,
+  'safety/quench-steam': safetyQuenchSteam,
+  'safety/radiant': safetyRadiant,
+  'safety/radiant-time': safetyRadiantTime,
+  'safety/spill': safetySpill,
+  'safety/spill-sand': safetySpillSand,
   'safety/steam': safetySteam,
+  'safety/suction-run-out': safetySuctionRunOut,
+  'safety/vessel': safetyVessel,
   'sand/cake-bending': sandCakeBending,
   'sand/cake-shear': sandCakeShear,
   'sand/core-buoyancy': sandCoreBuoyancy,
@@ -187,5 +246,10 @@ export const formulas: Readonly<Record<string, Formula>> = {
   'vacuum/force': vacuumForce,
   'vacuum/gauge': vacuumGauge,
   'vacuum/head': vacuumHead,
+  'vacuum/leak-up': vacuumLeakUp,
   'vacuum/penetration': vacuumPenetration,
+  'vacuum/pump-down': vacuumPumpDown,
+  'vacuum/reach-time': vacuumReachTime,
+  'vacuum/reservoir': vacuumReservoir,
+  'vacuum/standing': vacuumStanding,
 };

@@ -96,17 +96,6 @@ export const safetyChecks: readonly PublishedCheck[] = [
     note: 'The heat is a mean from the ends of the same column, 750 and 1179 K; this row is not one of them.',
   },
   {
-    id: 'D12',
-    formula: 'safety/fume',
-    title: 'Zinc boils at 907 °C',
-    given: { x: '100 %', gamma: '1 1', T_b: '1180 K', H: '118 kJ/mol', p: '1 atm' },
-    find: 'T',
-    expect: '1180 K',
-    tolerance: '1 K',
-    source: { key: 'open-element-data', at: 'boiling point of zinc', how: 'read' },
-    note: 'Anchored there; shows that the law comes back to its anchor.',
-  },
-  {
     id: 'lead-1229',
     formula: 'safety/fume',
     title: 'Pure lead at 1229 K',
