@@ -23,7 +23,6 @@ const reach: ClientDirective = (load, _options, element) => {
     await hydrate();
     element.removeEventListener('click', press);
     for (const [input, text] of typed) {
-      if (input.value === text) continue;
       input.value = text;
       input.dispatchEvent(new Event('input', { bubbles: true }));
     }

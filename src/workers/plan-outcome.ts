@@ -1,7 +1,8 @@
 import type { Check, QuantityInput, Result, Values } from '../../calculators/core/model.ts';
 import { printQuantity } from '../../calculators/core/print.ts';
 import { completeInputs, type ResolvedMaterials } from '../../calculators/models/inputs.ts';
-import { planSpread, waysToChange } from '../../calculators/models/pour-plan/index.ts';
+import { waysToChange } from '../../calculators/models/pour-plan/change.ts';
+import { planSpread } from '../../calculators/models/pour-plan/spread.ts';
 import { pourPlan } from '../../calculators/models/pour-plan.ts';
 
 /** What the plan page shows of a plan: the result at once, what would have to change and the spread as they come. */

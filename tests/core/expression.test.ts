@@ -70,13 +70,13 @@ describe('an expression', () => {
     ['2 3', 'did not expect "3"'],
     ['constructor(2)', 'no function "constructor"'],
   ])('%s is refused and the fault is quoted', (text, message) => {
-    expect(() => parseExpression(text)).toThrowError(ExpressionError);
-    expect(() => parseExpression(text)).toThrowError(message);
+    expect(() => parseExpression(text)).toThrow(ExpressionError);
+    expect(() => parseExpression(text)).toThrow(message);
   });
 
   it('is an equation only with one equals sign', () => {
-    expect(() => parseEquation('a + b')).toThrowError('exactly one "="');
-    expect(() => parseEquation('a = b = c')).toThrowError('exactly one "="');
+    expect(() => parseEquation('a + b')).toThrow('exactly one "="');
+    expect(() => parseEquation('a = b = c')).toThrow('exactly one "="');
   });
 
   property.prop([expressions])('reads back as it was printed', (e) => {
@@ -130,8 +130,8 @@ describe('dimensions', () => {
     ['max(a, b)', 'different dimension'],
     ['a * c', '"c" is not a declared symbol'],
   ])('of %s do not fit, and it says why', (text, message) => {
-    expect(() => of(text, { a: 'm', b: 'kg' })).toThrowError(DimensionError);
-    expect(() => of(text, { a: 'm', b: 'kg' })).toThrowError(message);
+    expect(() => of(text, { a: 'm', b: 'kg' })).toThrow(DimensionError);
+    expect(() => of(text, { a: 'm', b: 'kg' })).toThrow(message);
   });
 });
 

@@ -1,12 +1,19 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './site.ts';
 
-const field = (page: Page, name: RegExp) => page.getByRole('textbox', { name }).first();
-
 const card = 'formulas/filling/velocity/';
 
+/** The card's calculator, awake. */
+async function open(page: Page, address = card): Promise<void> {
+  await page.goto(address);
+  await page.locator('.calculator').hover();
+  await expect(page.locator('astro-island:not([ssr]) .calculator')).toBeVisible();
+}
+
+const field = (page: Page, name: RegExp) => page.getByRole('textbox', { name }).first();
+
 test('a card solves for another symbol, and shows how', async ({ page }) => {
-  await page.goto(card);
+  await open(page);
   await page.getByLabel('Find').selectOption('h');
   await page.getByText('Show the working').click();
   // h = (v/C)²/(2g) − (Δp − p_cap)/(ρg): with v = 2 m/s, C = 1, Δp = p_cap = 0 it is 4/(2 × 9.80665) = 0.20394 m.
@@ -30,7 +37,7 @@ test('a card solves for another symbol, and shows how', async ({ page }) => {
 });
 
 test('a unit typed in the text moves to its place, and the value follows', async ({ page }) => {
-  await page.goto(card);
+  await open(page);
   const pressure = field(page, /pressure above the metal/);
   await pressure.fill('5 inHg');
   await pressure.blur();
@@ -40,7 +47,7 @@ test('a unit typed in the text moves to its place, and the value follows', async
 });
 
 test('nonsense is refused beside the field, and the last answer stays, greyed', async ({ page }) => {
-  await page.goto(card);
+  await open(page);
   const head = field(page, /head of metal/);
   for (const [text, message] of [
     ['1,234', 'could be'],
@@ -55,14 +62,14 @@ test('nonsense is refused beside the field, and the last answer stays, greyed', 
 });
 
 test('a link carries the calculator’s state', async ({ page }) => {
-  await page.goto(`${card}#filling/velocity:find=v&h=100mm&dp=0kPa&p_cap=0kPa&C=1`);
+  await open(page, `${card}#filling/velocity:find=v&h=100mm&dp=0kPa&p_cap=0kPa&C=1`);
   // √(2 × 9.80665 × 0.1) = 1.400 m/s.
   await expect(field(page, /head of metal/)).toHaveValue('100');
   await expect(page.locator('.calculator')).toContainText('1.40 m/s');
 });
 
 test('an answer that does not exist is explained, not shown as a number', async ({ page }) => {
-  await page.goto(card);
+  await open(page);
   await page
     .getByLabel(/pressure above the metal/)
     .first()
@@ -72,4 +79,11 @@ test('an answer that does not exist is explained, not shown as a number', async 
     .first()
     .fill('10');
   await expect(page.locator('.calculator')).toContainText('does not enter');
+});
+
+test('what is typed while the calculator still sleeps is not lost', async ({ page }) => {
+  await page.goto(card);
+  await field(page, /head of metal/).fill('100');
+  // √(2 × (9.80665 × 0.1 + (15 000 − 2805)/7520)) × 0.7 = 1.597 m/s.
+  await expect(page.locator('.calculator')).toContainText('1.60 m/s');
 });

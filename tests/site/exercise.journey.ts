@@ -11,6 +11,7 @@ test('an exercise reads a wrong answer kindly, gives hints and the worked answer
     .filter({ has: page.getByRole('textbox') })
     .first();
   await exercise.scrollIntoViewIfNeeded();
+  await expect(page.locator('astro-island:not([ssr]) .exercise').first()).toBeVisible();
   const answer = exercise.getByRole('textbox').first();
   await answer.fill('a while');
   await exercise

@@ -12,11 +12,12 @@ const mark = '#pour-plan:';
 const largest = 1_000_000;
 
 const readers = async () => {
-  const [{ pourPlan }, reading] = await Promise.all([
+  const [{ pourPlan }, files, fragments] = await Promise.all([
     import('../../../calculators/models/pour-plan.ts'),
-    import('../../../calculators/models/pour-plan/index.ts'),
+    import('../../../calculators/models/pour-plan/plan-file.ts'),
+    import('../../../calculators/models/pour-plan/fragment.ts'),
   ]);
-  return { pourPlan, ...reading };
+  return { pourPlan, ...files, ...fragments };
 };
 
 /** The plan in the part of the address after `#`; undefined when that is an anchor or nothing. */

@@ -22,7 +22,7 @@ export function ShelfBar(props: ShelfBarProps) {
   return (
     <div class="shelf on-screen" role="group" aria-label="Plans on this device">
       <div class="which">
-        <label for="plan-open">Open</label>
+        <label htmlFor="plan-open">Open</label>
         <select
           id="plan-open"
           value={String(shelf.open)}
@@ -36,7 +36,7 @@ export function ShelfBar(props: ShelfBarProps) {
         </select>
       </div>
       <div class="which">
-        <label for="plan-name">Name</label>
+        <label htmlFor="plan-name">Name</label>
         <input
           id="plan-name"
           type="text"

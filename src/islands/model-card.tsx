@@ -1,0 +1,135 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Model, Output, Result } from '../../calculators/core/model.ts';
+import { printNumber, printQuantity } from '../../calculators/core/print.ts';
+import { textsOf, unreadable, type Books, type Form, type Inputs } from './form-entries.ts';
+import { sentence } from './field.tsx';
+import { ModelForm, type MaterialName } from './model-form.tsx';
+import '../styles/model-card.css';
+
+export interface ModelCardProps {
+  /** The file of the model in `calculators/models`, without its ending. */
+  readonly file: string;
+  readonly id: string;
+  readonly title: string;
+  readonly inputs: Inputs;
+  readonly outputs: Readonly<Record<string, Output>>;
+  readonly materials: readonly MaterialName[];
+  readonly books: Books;
+  /** What the usual inputs give, worked at build: the model is fetched when something changes. */
+  readonly first: Result;
+}
+
+/** Each model is a file of its own to a browser, fetched when it is first needed. */
+const files = import.meta.glob<Record<string, unknown>>('../../calculators/models/*.ts');
+
+const isModel = (thing: unknown): thing is Model =>
+  typeof thing === 'object' && thing !== null && 'run' in thing && 'inputs' in thing;
+
+type Run = (form: Form) => Result;
+
+async function runnerOf({ file, inputs, books }: ModelCardProps): Promise<Run> {
+  const [module, { completeInputs }] = await Promise.all([
+    files[`../../calculators/models/${file}.ts`]!(),
+    import('../../calculators/models/inputs.ts'),
+  ]);
+  const model = Object.values(module).find(isModel);
+  if (!model) throw new Error(`models/${file}.ts has no model`);
+  return (form) => model.run(completeInputs(model, textsOf(inputs, form, books), books).values);
+}
+
+/** A model's form and what comes of it: numbers, decisions, the working and what it cannot say. */
+export function ModelCard(props: ModelCardProps) {
+  const { inputs, books } = props;
+  const [form, setForm] = useState<Form>({});
+  const [run, setRun] = useState<Run>();
+  const [said, setSaid] = useState('');
+  const kept = useRef(props.first);
+  const unread = useMemo(() => unreadable(inputs, form, books), [form]);
+  const touched = form !== undefined && Object.keys(form).length > 0;
+
+  useEffect(() => {
+    if (touched && !run) void runnerOf(props).then((made) => setRun(() => made));
+  }, [touched]);
+  const result = useMemo(() => {
+    if (run && unread.length === 0) kept.current = touched ? run(form) : props.first;
+    return kept.current;
+  }, [run, form]);
+  const lines = Object.entries(result.values).map(([name, value]) =>
+    lineOf(props.outputs[name], name, value),
+  );
+  const spoken = lines.length > 0 ? lines.join(', ') : (result.notes[0] ?? '');
+  useEffect(() => {
+    if (!touched) return undefined;
+    const wait = setTimeout(() => setSaid(spoken), 700);
+    return () => clearTimeout(wait);
+  }, [spoken]);
+
+  return (
+    <section class="model-card" aria-label={`Calculator: ${props.title}`} data-stale={unread.length > 0}>
+      <ModelForm
+        id={props.id.replace('/', '-')}
+        inputs={inputs}
+        form={form}
+        books={books}
+        materials={props.materials}
+        withSpread={false}
+        onChange={setForm}
+        more="The rest"
+      />
+      <p class="deeds">
+        <button type="button" onClick={() => setForm({})}>
+          Reset
+        </button>
+      </p>
+      <div class="outcome">
+        {unread.length > 0 && <p class="old">From the last numbers that could be read.</p>}
+        <dl>
+          {Object.entries(result.values).map(([name, value]) => (
+            <div>
+              <dt>{props.outputs[name]?.name ?? name}</dt> <dd>{amountOf(props.outputs[name], value)}</dd>
+            </div>
+          ))}
+        </dl>
+        {result.checks.length > 0 && (
+          <ul>
+            {result.checks.map((check) => (
+              <li>
+                <strong>{check.verdict}</strong>: {check.title}. {sentence(check.why)}
+              </li>
+            ))}
+          </ul>
+        )}
+        {result.notes.map((note) => (
+          <p>{sentence(note)}</p>
+        ))}
+        {result.steps.length > 0 && (
+          <details>
+            <summary>Working</summary>
+            <ol>
+              {result.steps.map((step) => (
+                <li>
+                  {step.title}
+                  {step.value !== undefined &&
+                    ` = ${stepAmount(props.outputs[step.id], step.value, step.unit)}`}
+                  {step.note !== undefined && `. ${sentence(step.note)}`}
+                </li>
+              ))}
+            </ol>
+          </details>
+        )}
+      </div>
+      <p class="unseen" role="status">
+        {said}
+      </p>
+    </section>
+  );
+}
+
+const amountOf = (output: Output | undefined, value: number): string =>
+  output ? printQuantity(value, output.show ?? output.unit) : printNumber(value);
+
+const stepAmount = (output: Output | undefined, value: number, unit: Output['unit'] | undefined): string =>
+  output ? amountOf(output, value) : unit ? printQuantity(value, unit) : printNumber(value);
+
+const lineOf = (output: Output | undefined, name: string, value: number): string =>
+  `${output?.name ?? name} ${amountOf(output, value)}`;
