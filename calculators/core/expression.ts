@@ -244,7 +244,7 @@ export function needsBrackets(op: BinaryOp, child: Expression, side: 'left' | 'r
   return side === 'right' ? op === '-' || op === '/' : op === '^';
 }
 
-/** The text of an expression; reading it back gives the same tree. */
+/** The text of an expression; reading it back gives the same value and the same text. */
 export function printExpression(e: Expression): string {
   switch (e.kind) {
     case 'number':

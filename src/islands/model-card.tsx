@@ -94,7 +94,7 @@ export function ModelCard(props: ModelCardProps) {
           <ul>
             {result.checks.map((check) => (
               <li>
-                <strong>{check.verdict}</strong>: {check.title}. {sentence(check.why)}
+                <strong>{check.verdict}</strong>: {sentence(check.title)} {sentence(check.why)}
               </li>
             ))}
           </ul>
@@ -103,7 +103,7 @@ export function ModelCard(props: ModelCardProps) {
           <p>{sentence(note)}</p>
         ))}
         {result.steps.length > 0 && (
-          <details>
+          <details open>
             <summary>Working</summary>
             <ol>
               {result.steps.map((step) => (
