@@ -207,7 +207,9 @@ export function ExerciseIsland(props: ExerciseProps): JSX.Element {
           onInput={({ currentTarget }) => answered('answer', currentTarget.value)}
         />
       )}
-      {!computed && kept.marked['answer'] && <Verdict marked={kept.marked['answer']} />}
+      {!computed && (
+        <div role="status">{kept.marked['answer'] && <Verdict marked={kept.marked['answer']} />}</div>
+      )}
       {exercise.kind === 'number' && kept.marked['answer']?.verdict === 'right' && exercise.worked && (
         <Paragraphs text={exercise.worked} />
       )}
@@ -294,7 +296,9 @@ function AnswerField({ id, sought, text, marked, change }: AnswerFieldProps): JS
           onInput={({ currentTarget }) => change(currentTarget.value)}
         />
       </span>
-      <div id={`${id}-says`}>{marked && <Verdict marked={marked} />}</div>
+      <div id={`${id}-says`} role="status">
+        {marked && <Verdict marked={marked} />}
+      </div>
     </div>
   );
 }

@@ -17,22 +17,10 @@ test('a card solves for another symbol, and shows how', async ({ page }) => {
   await page.getByLabel('Find').selectOption('h');
   await page.getByText('Show the working').click();
   // h = (v/C)²/(2g) − (Δp − p_cap)/(ρg): with v = 2 m/s, C = 1, Δp = p_cap = 0 it is 4/(2 × 9.80665) = 0.20394 m.
-  await page
-    .getByLabel(/speed of the metal/)
-    .first()
-    .fill('2');
-  await page
-    .getByLabel(/discharge coefficient/)
-    .first()
-    .fill('1');
-  await page
-    .getByLabel(/pressure above the metal/)
-    .first()
-    .fill('0');
-  await page
-    .getByLabel(/pressure needed to enter/)
-    .first()
-    .fill('0');
+  await field(page, /speed of the metal/).fill('2');
+  await field(page, /discharge coefficient/).fill('1');
+  await field(page, /pressure above the metal/).fill('0');
+  await field(page, /pressure needed to enter/).fill('0');
   await expect(page.locator('.calculator')).toContainText('204 mm');
 });
 
@@ -70,14 +58,8 @@ test('a link carries the calculator’s state', async ({ page }) => {
 
 test('an answer that does not exist is explained, not shown as a number', async ({ page }) => {
   await open(page);
-  await page
-    .getByLabel(/pressure above the metal/)
-    .first()
-    .fill('0');
-  await page
-    .getByLabel(/head of metal/)
-    .first()
-    .fill('10');
+  await field(page, /pressure above the metal/).fill('0');
+  await field(page, /head of metal/).fill('10');
   await expect(page.locator('.calculator')).toContainText('does not enter');
 });
 
