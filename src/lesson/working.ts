@@ -80,3 +80,9 @@ export function onlyProps(props: object, known: readonly string[], asked: string
       throw new Error(`${asked}: no property "${name}"${didYouMean(name, known)}`);
   }
 }
+
+/** A link and what follows it with no gap between, as HTML: the page compiler would put a space there. */
+export function linkLine(address: string, title: string, after: string): string {
+  const words = title.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+  return `<a href="${address}">${words}</a>${after}`;
+}
