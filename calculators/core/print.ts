@@ -1,4 +1,4 @@
-import { fromSI, unit, widthFromSI, type UnitSymbol } from './units.ts';
+import { findUnit, fromSI, unit, type UnitSymbol, widthFromSI } from './units.ts';
 
 /** How finely to print: no digit finer than the spread, or else so many significant figures (3). */
 export interface Fineness {
@@ -106,4 +106,11 @@ export function plainNumber(value: number, { spread, figures = 12 }: Fineness = 
   const place = lastPlace(value, { spread, figures });
   const digits = value === 0 ? 1 : placeOf(value) - place + 1;
   return digits < 1 ? '0' : String(Number(value.toPrecision(Math.min(17, digits))));
+}
+
+/** A written quantity, `'-5 J·s^-½/(m²·K)'`, as it is shown: a real minus, and the unit as it stands after a number. */
+export function printWritten(text: string): string {
+  const [number = '', ...rest] = text.split(' ');
+  const symbol = findUnit(rest.join(' '))?.symbol;
+  return symbol === undefined ? text : withUnit(number.replace('-', '−'), symbol);
 }

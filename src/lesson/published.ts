@@ -1,4 +1,4 @@
-import { printQuantity } from '../../calculators/core/print.ts';
+import { printQuantity, printWritten } from '../../calculators/core/print.ts';
 import { quantity, quantityFigures, readSpread } from '../../calculators/core/quantity.ts';
 import { solve } from '../../calculators/core/solve.ts';
 import type { Citation } from '../../calculators/core/formula.ts';
@@ -34,9 +34,6 @@ export interface Compared {
   readonly note?: string;
 }
 
-/** A written quantity as it is shown: a real minus, no unit for a plain number. */
-export const written = (text: string): string => text.replace('-', '−').replace(/ 1$/, '');
-
 type Asked = Pick<PublishedCheck, 'id' | 'title' | 'expect' | 'tolerance' | 'source' | 'note'>;
 
 function against(
@@ -50,11 +47,11 @@ function against(
     id,
     title,
     ...rest,
-    printed: written(expect),
+    printed: printWritten(expect),
     ours: typeof found === 'number' ? printQuantity(found, unit, { figures: figures + 1 }) : found,
     off: value === 0 ? ours : ours / value - 1,
     within: Math.abs(ours - value) <= readSpread(tolerance, value, unit) * (1 + 1e-9),
-    tolerance: written(tolerance),
+    tolerance: printWritten(tolerance),
     source,
     ...(note === undefined ? {} : { note }),
   };
@@ -69,7 +66,7 @@ function formulaRow(check: PublishedCheck): Compared {
   return against(check, solved.ok ? solved.value : solved.reason, {
     subject: formula.id,
     subjectTitle: formula.title,
-    given: given.map(([symbol, text]) => [sign(symbol), written(text)]),
+    given: given.map(([symbol, text]) => [sign(symbol), printWritten(text)]),
     find: sign(check.find),
   });
 }
@@ -80,7 +77,9 @@ function modelRow(check: ModelCheck): Compared {
   const model = models[check.model]!;
   const { values, notes } = model.run(completeInputs(model, check.given, books).values);
   const rows = (value: ModelCheck['given'][string]): string =>
-    typeof value === 'string' ? written(value) : value.map((row) => Object.values(row).join(' ')).join('; ');
+    typeof value === 'string'
+      ? printWritten(value)
+      : value.map((row) => Object.values(row).join(' ')).join('; ');
   return against(check, values[check.find] ?? notes.join(' '), {
     subject: model.id,
     subjectTitle: model.title,

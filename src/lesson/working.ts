@@ -1,6 +1,6 @@
 import type { Formula } from '../../calculators/core/formula.ts';
 import { didYouMean } from '../../calculators/core/nearest.ts';
-import { printQuantity } from '../../calculators/core/print.ts';
+import { printQuantity, printWritten } from '../../calculators/core/print.ts';
 import { quantity, quantityFigures } from '../../calculators/core/quantity.ts';
 import { constantsOf, usualOf } from '../../calculators/core/solve.ts';
 import { sameDimension, unit, type Quantity } from '../../calculators/core/units.ts';
@@ -65,9 +65,11 @@ export function workedFormula(
           : symbol in constants
             ? ('constant' as const)
             : ('usual' as const);
+      const own = given[symbol];
       const text =
-        given[symbol]?.replace('-', '−').replace(/ 1$/, '') ??
-        printQuantity(value, spec.show ?? spec.unit, { figures: from === 'constant' ? 6 : 3 });
+        own === undefined
+          ? printQuantity(value, spec.show ?? spec.unit, { figures: from === 'constant' ? 6 : 3 })
+          : printWritten(own);
       return [{ symbol, text, from }];
     }),
   };

@@ -5,9 +5,22 @@ import {
   printNumber,
   printQuantity,
   printWithSpread,
+  printWritten,
   unitLabel,
 } from '../../calculators/core/print.ts';
 import { toSI, unitSymbols } from '../../calculators/core/units.ts';
+
+describe('a written quantity', () => {
+  it.each([
+    ['-5 J·s^-½/(m²·K)', '−5 J·s⁻½/(m²·K)'],
+    ['0.7 1', '0.7'],
+    ['30 deg', '30°'],
+    ['40 Δ°C', '40 °C'],
+    ['sixty', 'sixty'],
+  ])('%s is shown as %s', (text, shown) => {
+    expect(printWritten(text)).toBe(shown);
+  });
+});
 
 describe('printing a number', () => {
   it.each<[number, Parameters<typeof printNumber>[1], string]>([
