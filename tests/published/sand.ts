@@ -9,7 +9,7 @@ export const sandChecks: readonly PublishedCheck[] = [
     find: 'F',
     expect: '856.7 N',
     tolerance: '0.1 %',
-    source: { key: 'rao-manufacturing', at: 'pipe example, read in a transcription', how: 'read' },
+    source: { key: 'rao-manufacturing', at: 'pipe example, read in a copy', how: 'read' },
     note: 'The book gives specific weights, 0.0771 and 0.0165 N/cm³; divided here by standard gravity.',
   },
   {
@@ -20,7 +20,7 @@ export const sandChecks: readonly PublishedCheck[] = [
     find: 'F',
     expect: '3469.5 N',
     tolerance: '0.1 %',
-    source: { key: 'rao-manufacturing', at: 'pipe example, read in a transcription', how: 'read' },
+    source: { key: 'rao-manufacturing', at: 'pipe example, read in a copy', how: 'read' },
   },
   {
     id: 'L06',
@@ -30,7 +30,7 @@ export const sandChecks: readonly PublishedCheck[] = [
     find: 'm_w',
     expect: '272.95 kg',
     tolerance: '0.1 %',
-    source: { key: 'rao-manufacturing', at: 'pipe example, read in a transcription', how: 'read' },
+    source: { key: 'rao-manufacturing', at: 'pipe example, read in a copy', how: 'read' },
     note: 'The sum is printed as 4326.7 N, its parts add to 4326.2 N. Both forces are divided here by standard gravity.',
   },
   {

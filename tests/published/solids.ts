@@ -34,7 +34,7 @@ export const solidChecks: readonly SolidCheck[] = [
     find: 'volume',
     expect: '14137.2 cm³',
     tolerance: '0.01 %',
-    source: { key: 'rao-manufacturing', at: 'pipe example, read in a transcription', how: 'read' },
+    source: { key: 'rao-manufacturing', at: 'pipe example, read in a copy', how: 'read' },
   },
   {
     id: 'C03',
@@ -44,7 +44,7 @@ export const solidChecks: readonly SolidCheck[] = [
     find: 'volume',
     expect: '81.5 cm³',
     tolerance: '0.3 %',
-    source: { key: 'groover', at: 'ch. 10, riser design example, read in a transcription', how: 'read' },
+    source: { key: 'groover', at: 'ch. 10, riser design example, read in a copy', how: 'read' },
   },
   {
     id: 'R03',
