@@ -1,98 +1,87 @@
-import type { ResolvedMaterial } from '../../calculators/core/material.ts';
-import type { QuantityInput, Result, Values } from '../../calculators/core/model.ts';
+import type { Check, QuantityInput, Result, Values } from '../../calculators/core/model.ts';
 import { printQuantity } from '../../calculators/core/print.ts';
-import { completeInputs } from '../../calculators/models/inputs.ts';
-import { pourPlan } from '../../calculators/models/pour-plan.ts';
-import { waysToChange, whatWouldHaveToChange, type Change } from '../../calculators/models/pour-plan/change.ts';
+import { completeInputs, type ResolvedMaterials } from '../../calculators/models/inputs.ts';
+import { waysToChange } from '../../calculators/models/pour-plan/change.ts';
 import { planSpread } from '../../calculators/models/pour-plan/spread.ts';
+import { pourPlan } from '../../calculators/models/pour-plan.ts';
 
-/** Everything the page says about a plan. It comes in parts: the result first, then what would have to change, then the spreads. */
+/** What the plan page shows of a plan: the result at once, what would have to change and the spread as they come. */
 export interface Outcome {
   readonly result: Result;
-  /** The 95 % interval of a number of the plan, and the inputs it comes from, the largest first. */
-  readonly spreads: Readonly<Record<string, Interval>>;
-  /** By check: the share of trials in which it holds. */
+  /** Intervals in SI of the numbers of the plan, by step, and the inputs each comes from most. */
+  readonly spreads: Readonly<Record<string, SpreadOf>>;
+  /** Share of the trials in which a check holds. */
   readonly chances: Readonly<Record<string, number>>;
-  /** By check that does not hold: sentences, best first. Absent while it is being worked out. */
+  /** Single changes that would make a check hold, as sentences; empty when none in its range does. */
   readonly changes: Readonly<Record<string, readonly string[]>>;
-  /** How many trials stand behind the spreads; zero while they are being made. */
   readonly trials: number;
 }
 
-export interface Interval {
+export interface SpreadOf {
   readonly low: number;
   readonly high: number;
   readonly main: readonly string[];
 }
 
+export type Texts = Readonly<Record<string, unknown>>;
+
+/** To the worker: the materials once, then each plan with a number of its own. */
+export type Request =
+  { readonly books: ResolvedMaterials } | { readonly asked: number; readonly texts: Texts };
+
 export interface Reply {
   readonly asked: number;
   readonly outcome: Outcome;
-  /** The last part. */
-  readonly done: boolean;
 }
 
-export type Books = Readonly<Record<string, ResolvedMaterial>>;
+/** An input that gives less of the variance than this is not worth naming. */
+const worthNaming = 0.15;
 
-export const trials = 1000;
-
-/** An input behind less of the variance than this is not worth naming. */
-const shareNamed = 0.1;
-
-/** The outcome of a plan's written inputs, in three parts, each fuller than the one before. */
-export function* outcomesOf(texts: Readonly<Record<string, unknown>>, books: Books, count = trials): Generator<Outcome> {
+/** The outcome in three helpings: the result, then with changes, then with the spread. */
+export function* outcomes(texts: Texts, books: ResolvedMaterials, trials: number): Generator<Outcome> {
   const { values, spreads } = completeInputs(pourPlan, texts, books);
   const result = pourPlan.run(values);
-  let outcome: Outcome = { result: lean(result), spreads: {}, chances: {}, changes: {}, trials: 0 };
-  yield outcome;
-  outcome = { ...outcome, changes: changesOf(result, values) };
-  yield outcome;
-  const sampled = planSpread(values, spreads, { count });
-  if (!sampled) return;
+  const first: Outcome = { result, spreads: {}, chances: {}, changes: {}, trials: 0 };
+  yield first;
+  const second = { ...first, changes: changesOf(result.checks, values) };
+  yield second;
+  const spread = planSpread(values, spreads, { count: trials });
+  if (!spread) return;
   yield {
-    ...outcome,
+    ...second,
+    trials: spread.count,
+    chances: spread.chances,
     spreads: Object.fromEntries(
-      Object.entries(sampled.outputs).flatMap(([name, { low, high, shares }]) =>
-        Number.isFinite(low) && Number.isFinite(high) && high > low
-          ? [[name, { low, high, main: shares.filter(({ share }) => share >= shareNamed).slice(0, 3).map((share) => share.name) }]]
-          : [],
-      ),
+      Object.entries(spread.outputs)
+        .filter(([, { low, high }]) => Number.isFinite(low) && high > low)
+        .map(([name, { low, high, shares }]) => [
+          name,
+          {
+            low,
+            high,
+            main: shares
+              .filter(({ share }) => share > worthNaming)
+              .slice(0, 3)
+              .map(({ name: from }) => from),
+          },
+        ]),
     ),
-    chances: sampled.chances,
-    trials: count,
   };
 }
 
-/** Without values that could not be sent or kept as they are. */
-const lean = (result: Result): Result => ({
-  ...result,
-  steps: result.steps.map((step) => {
-    const { value, ...rest } = step;
-    return value === undefined || !Number.isFinite(value) ? rest : { ...rest, value };
-  }),
-});
-
-function changesOf(result: Result, values: Values): Record<string, readonly string[]> {
+function changesOf(checks: readonly Check[], values: Values): Record<string, string[]> {
+  const title = (id: string): string => checks.find((check) => check.id === id)?.title ?? id;
   return Object.fromEntries(
-    result.checks
-      .filter(({ verdict }) => verdict === 'fails')
-      .map(({ id }) => {
-        const ways = [...waysToChange(values, id)].sort((a, b) => a.breaks.length - b.breaks.length);
-        const found = whatWouldHaveToChange(values, id);
-        return [id, 'none' in found ? [found.none] : ways.slice(0, 3).map((way) => changeText(way, result))];
-      }),
+    checks
+      .filter(({ verdict }) => verdict !== 'holds')
+      .map(({ id }) => [
+        id,
+        waysToChange(values, id).map(({ lever, value, from, breaks }) => {
+          const input = pourPlan.inputs[lever] as QuantityInput;
+          const print = (si: number): string => printQuantity(si, input.show ?? input.unit);
+          const costs = breaks.length === 0 ? '' : ` But then this fails: ${breaks.map(title).join('; ')}.`;
+          return `${input.name}: ${print(value)} instead of ${print(from)}.${costs}`;
+        }),
+      ]),
   );
-}
-
-/** `Suction at the gauge: 25.2 kPa or less (now 35 kPa).` rounded to the side where the check holds. */
-export function changeText({ lever, value, from, breaks }: Change, result: Result): string {
-  const input = pourPlan.inputs[lever] as QuantityInput;
-  const unit = input.show ?? input.unit;
-  const more = value > from;
-  const nudged = value + (more ? 1 : -1) * Math.abs(value - from) * 1e-3;
-  const cost = breaks.map((id) => result.checks.find((check) => check.id === id)?.title.toLowerCase() ?? id);
-  return [
-    `${input.name}: ${printQuantity(nudged, unit)} or ${more ? 'more' : 'less'}, now ${printQuantity(from, unit)}`,
-    ...(cost.length > 0 ? [`then this fails: ${cost.join('; ')}`] : []),
-  ].join('. ');
 }

@@ -1,17 +1,24 @@
-import { outcomesOf, type Books, type Reply } from './plan-outcome.ts';
+import type { ResolvedMaterials } from '../../calculators/models/inputs.ts';
+import { outcomes, type Reply, type Request } from './plan-outcome.ts';
 
-/** The pour plan off the main thread. First the materials' numbers, then one message for each question. */
-type Message = { readonly books: Books } | { readonly asked: number; readonly texts: Readonly<Record<string, unknown>> };
+/** Works plans off the main thread. A newer plan takes the place of one still being worked. */
+const trials = 1000;
+let books: ResolvedMaterials = {};
+let latest = 0;
 
-let books: Books = {};
-
-addEventListener('message', ({ data }: MessageEvent<Message>) => {
-  if ('books' in data) {
-    books = data.books;
-    return;
+async function work(asked: number, texts: Readonly<Record<string, unknown>>): Promise<void> {
+  for (const outcome of outcomes(texts, books, trials)) {
+    if (asked !== latest) return;
+    postMessage({ asked, outcome } satisfies Reply);
+    // Lets a newer request in between the helpings.
+    await new Promise((resolve) => setTimeout(resolve, 0));
   }
-  for (const outcome of outcomesOf(data.texts, books)) {
-    const reply: Reply = { asked: data.asked, outcome, done: outcome.trials > 0 };
-    postMessage(reply);
+}
+
+addEventListener('message', ({ data }: MessageEvent<Request>) => {
+  if ('books' in data) books = data.books;
+  else {
+    latest = data.asked;
+    void work(data.asked, data.texts);
   }
 });

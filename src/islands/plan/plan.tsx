@@ -19,7 +19,7 @@ import {
   type Plan,
   type Shelf,
 } from './store.ts';
-import { planFragment, planFromFragment, planFromText, planToFile } from './sharing.ts';
+import { planFromFile, planFromFragment, planLink, planToFile } from './sharing.ts';
 import '../../styles/plan.css';
 
 export interface PlanProps {
@@ -91,8 +91,8 @@ export function PourPlan(props: PlanProps) {
     show(loaded.shelf);
     setProblems(loaded.problems);
     setAwake(true);
-    const follow = (): void => {
-      const found = planFromFragment(location.hash, inputs);
+    const follow = async (): Promise<void> => {
+      const found = await planFromFragment(location.hash);
       if (!found) return;
       setProblems((now) => [...now, ...found.problems]);
       const { plan } = found;
@@ -117,11 +117,12 @@ export function PourPlan(props: PlanProps) {
         return next;
       });
     };
-    follow();
-    addEventListener('hashchange', follow);
+    void follow();
+    const listen = (): void => void follow();
+    addEventListener('hashchange', listen);
     addEventListener('storage', other);
     return () => {
-      removeEventListener('hashchange', follow);
+      removeEventListener('hashchange', listen);
       removeEventListener('storage', other);
     };
   }, []);
@@ -158,13 +159,12 @@ export function PourPlan(props: PlanProps) {
   };
 
   const bring = async (file: File): Promise<void> => {
-    const { plan, problems: found } = planFromText(await file.text().catch(() => ''), inputs);
+    const { plan, problems: found } = await planFromFile(file);
     setProblems(found);
     if (plan) deed(withPlan(shelf, plan), `“${plan.name}” is read and kept beside your other plans.`, shelf);
   };
-  const linkNow = (): string => `${location.href.replace(/#.*/, '')}#${planFragment(open, inputs)}`;
   const share = async (): Promise<void> => {
-    const link = linkNow();
+    const link = await planLink(open);
     history.replaceState(history.state, '', link);
     try {
       await navigator.clipboard.writeText(link);
@@ -175,7 +175,7 @@ export function PourPlan(props: PlanProps) {
     setUndo(undefined);
   };
   const print = async (): Promise<void> => {
-    const link = linkNow();
+    const link = await planLink(open);
     try {
       const { renderSVG } = await import('uqr');
       setQr({ link, svg: renderSVG(link, { border: 1 }) });
@@ -390,7 +390,7 @@ function useOutcomes(
   put: (outcome: Outcome, from: string) => void,
 ): { readonly failed: boolean } {
   const worker = useRef<Worker>(undefined);
-  const asked = useRef({ number: 0, key: '', done: true });
+  const asked = useRef({ number: 0, key: '' });
   const now = useRef(key);
   now.current = key;
   const [failed, setFailed] = useState(false);
@@ -401,9 +401,7 @@ function useOutcomes(
     made.onerror = () => setFailed(true);
     made.onmessage = ({ data }: MessageEvent<Reply>) => {
       const { number, key: from } = asked.current;
-      if (data.asked !== number) return;
-      asked.current.done = data.done;
-      if (from === now.current) put(data.outcome, from);
+      if (data.asked === number && from === now.current) put(data.outcome, from);
     };
     made.postMessage({ books });
     worker.current = made;
@@ -413,12 +411,7 @@ function useOutcomes(
   useEffect(() => {
     if (idle) return undefined;
     const wait = setTimeout(() => {
-      // Trials under way are of no more use: a worker in the middle of them hears nothing, so it is ended.
-      if (!asked.current.done) {
-        worker.current?.terminate();
-        worker.current = undefined;
-      }
-      asked.current = { number: asked.current.number + 1, key, done: false };
+      asked.current = { number: asked.current.number + 1, key };
       try {
         start().postMessage({ asked: asked.current.number, texts });
       } catch {

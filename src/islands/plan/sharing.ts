@@ -1,55 +1,68 @@
-import type { Model } from '../../../calculators/core/model.ts';
-import { readFragment, writeFragment } from '../../../calculators/models/pour-plan/fragment.ts';
-import { readPlanFile, writePlanFile } from '../../../calculators/models/pour-plan/plan-file.ts';
-import type { Inputs } from '../form-entries.ts';
+import type { Texts } from '../form-entries.ts';
 import type { Plan } from './store.ts';
 
-/** A plan that came from elsewhere, and what of it could not be read. No plan when nothing of it could. */
+/** What came from outside: a plan when there is one, and sentences about what could not be read of it. */
 export interface Brought {
   readonly plan: Plan | undefined;
   readonly problems: readonly string[];
 }
 
-/** Reading looks at a model's inputs only, and those the page has as plain data. */
-const asModel = (inputs: Inputs): Model => ({ inputs }) as unknown as Model;
+const mark = '#pour-plan:';
+/** A plan of a hundred rows is a few kilobytes; anything far beyond is not one. */
+const largest = 1_000_000;
 
-const opening = 'plan:';
-const most = 200_000;
+const readers = async () => {
+  const [{ pourPlan }, files, fragments] = await Promise.all([
+    import('../../../calculators/models/pour-plan.ts'),
+    import('../../../calculators/models/pour-plan/plan-file.ts'),
+    import('../../../calculators/models/pour-plan/fragment.ts'),
+  ]);
+  return { pourPlan, ...files, ...fragments };
+};
 
-/** `plan:name=Lamp+shield&head=60+mm`: what stands after `#` in a shared address. */
-export function planFragment({ name, texts }: Plan, inputs: Inputs): string {
-  const rest = writeFragment(asModel(inputs), texts);
-  return `${opening}name=${encodeURIComponent(name).replace(/%20/g, '+')}${rest === '' ? '' : `&${rest}`}`;
+/** The plan in the part of the address after `#`; undefined when that is an anchor or nothing. */
+export async function planFromFragment(hash: string): Promise<Brought | undefined> {
+  if (!hash.startsWith(mark)) return undefined;
+  const parts = hash.slice(mark.length).split('&');
+  const called = parts.find((part) => part.startsWith('plan='));
+  const { pourPlan, readFragment } = await readers();
+  const { inputs, problems } = readFragment(pourPlan, parts.filter((part) => part !== called).join('&'));
+  return { plan: { name: nameFrom(called) || 'Plan from a link', texts: inputs }, problems };
 }
 
-/** The plan in an address; undefined when the part after `#` is an anchor and no plan. */
-export function planFromFragment(hash: string, inputs: Inputs): Brought | undefined {
-  const text = hash.replace(/^#/, '');
-  if (!text.startsWith(opening)) return undefined;
-  const parts = text.slice(opening.length, most).split('&').filter((part) => part !== '');
-  const named = parts.find((part) => part.startsWith('name='));
-  const rest = parts.filter((part) => part !== named);
-  const { inputs: texts, problems } = readFragment(asModel(inputs), rest.join('&'));
-  const name = nameIn(named?.slice('name='.length) ?? '');
-  const nothing = parts.length === 0 || (Object.keys(texts).length === 0 && problems.length > 0);
-  return nothing
-    ? { plan: undefined, problems: ['Nothing in this link could be read as a plan.', ...problems] }
-    : { plan: { name, texts }, problems };
-}
-
-function nameIn(text: string): string {
+function nameFrom(called = ''): string {
   try {
-    return decodeURIComponent(text.replace(/\+/g, ' ')).trim().slice(0, 60) || 'Plan from a link';
+    return decodeURIComponent(called.slice('plan='.length).replace(/\+/g, ' ')).trim().slice(0, 60);
   } catch {
-    return 'Plan from a link';
+    return '';
   }
 }
 
-export const planToFile = ({ name, texts }: Plan): string => writePlanFile({ name, inputs: texts });
+export async function planFromFile(file: File): Promise<Brought> {
+  if (file.size > largest)
+    return { plan: undefined, problems: [`“${file.name}” is too large to be a plan.`] };
+  const { pourPlan, readPlanFile } = await readers();
+  const { name, inputs, problems } = readPlanFile(await file.text(), pourPlan);
+  if (problems.length > 0 && Object.keys(inputs).length === 0) return { plan: undefined, problems };
+  return { plan: { name: name.slice(0, 60), texts: inputs }, problems };
+}
 
-export function planFromText(text: string, inputs: Inputs): Brought {
-  if (text.length > most) return { plan: undefined, problems: ['That file is too large to be a plan.'] };
-  const read = readPlanFile(text, asModel(inputs));
-  const nothing = read.problems.some((problem) => problem.startsWith('This is not a plan'));
-  return { plan: nothing ? undefined : { name: read.name, texts: read.inputs }, problems: read.problems };
+/** The address of this page with the whole plan after its `#`. */
+export async function planLink({ name, texts }: Plan): Promise<string> {
+  const { pourPlan, writeFragment } = await readers();
+  const inputs = writeFragment(pourPlan, texts);
+  const called = `plan=${encodeURIComponent(name).replace(/%20/g, '+')}`;
+  return `${location.origin}${location.pathname}${mark}${called}${inputs === '' ? '' : `&${inputs}`}`;
+}
+
+/** The text of the file that export saves, the same as the command line reads. */
+export async function planToFile({
+  name,
+  texts,
+}: {
+  readonly name: string;
+  readonly texts: Texts;
+}): Promise<string> {
+  const { writePlanFile } = await readers();
+  return writePlanFile({ name, inputs: texts });
 }
