@@ -21,6 +21,7 @@ export default defineConfig({
     { name: 'desk', use: { ...devices['Desktop Chrome'], viewport: { width: 1280, height: 900 } } },
     {
       name: 'phone',
+      grepInvert: /@desk/,
       use: { ...devices['Pixel 7'], viewport: { width: 360, height: 780 } },
     },
   ],

@@ -43,13 +43,12 @@ export async function readCourse(): Promise<Unit[]> {
   }
   return units.map((unit) => ({
     ...unit,
-    lessons: unit.lessons.flatMap((id) => {
+    lessons: unit.lessons.map((id) => {
       const lesson = entries.get(id);
       if (lesson === undefined) {
-        console.warn(`content/course.yaml lists "${id}", but there is no content/lessons/${id}.mdx`);
-        return [];
+        throw new Error(`content/course.yaml lists "${id}", but there is no content/lessons/${id}.mdx`);
       }
-      return [lesson];
+      return lesson;
     }),
   }));
 }

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { fetchedScripts, scriptBudget, scrollThrough } from './script.ts';
-import { expect, pageKinds, pages, test } from './site.ts';
+import { expect, onDesk, pageKinds, pages, test } from './site.ts';
 
 test('the site is built', () => {
   expect(pages).toContain('');
@@ -8,23 +8,25 @@ test('the site is built', () => {
 });
 
 for (const path of pages) {
-  test(`/${path} loads whole, names itself and fits a desk and a phone`, async ({ page, isMobile }) => {
-    test.skip(isMobile, 'both widths are measured in one visit');
-    await page.goto(path);
-    await expect(page).toHaveTitle(/Warm Mould/);
-    await expect(page.locator('h1')).toHaveCount(1);
-    await expect(page.locator('meta[name="description"]')).toHaveAttribute('content', /\w{3}/);
-    for (const width of [1280, 360]) {
-      await page.setViewportSize({ width, height: 800 });
-      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-      expect(overflow, `pixels the page scrolls sideways at ${width}`).toBeLessThanOrEqual(0);
-    }
-  });
+  test(
+    `/${path} loads whole, names itself and fits a desk and a phone`,
+    { tag: onDesk },
+    async ({ page }) => {
+      await page.goto(path);
+      await expect(page).toHaveTitle(/Warm Mould/);
+      await expect(page.locator('h1')).toHaveCount(1);
+      await expect(page.locator('meta[name="description"]')).toHaveAttribute('content', /\w{3}/);
+      for (const width of [1280, 360]) {
+        await page.setViewportSize({ width, height: 800 });
+        const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+        expect(overflow, `pixels the page scrolls sideways at ${width}`).toBeLessThanOrEqual(0);
+      }
+    },
+  );
 }
 
 for (const path of pageKinds()) {
-  test(`/${path} asks for little script`, async ({ page, isMobile }) => {
-    test.skip(isMobile, 'the same bytes on every screen');
+  test(`/${path} asks for little script`, { tag: onDesk }, async ({ page }) => {
     const scripts = fetchedScripts(page);
     await page.goto(path);
     await scrollThrough(page);

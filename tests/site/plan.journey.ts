@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { expect, test } from './site.ts';
+import { expect, onDesk, test } from './site.ts';
 import type { Page } from '@playwright/test';
 
 const head = (page: Page) => page.getByRole('textbox', { name: /^Head of metal above the gate/ }).first();
@@ -109,8 +109,7 @@ test('the working of a decision opens by keyboard, with the equation and its num
   await expect(decision(page, 'edge').locator('.numbers').first()).toContainText('/');
 });
 
-test('a plan prints on one sheet of A4', async ({ page, isMobile }) => {
-  test.skip(isMobile, 'printing is the same from any screen');
+test('a plan prints on one sheet of A4', { tag: onDesk }, async ({ page }) => {
   await open(page);
   const pdf = await page.pdf({ format: 'A4' });
   const sheets = pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g) ?? [];

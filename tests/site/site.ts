@@ -6,6 +6,9 @@ import { serveFolder, type Site } from '../../src/cli/static-server.ts';
 
 export const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
 
+/** The tag of a journey whose outcome is the same on every screen: it runs once. */
+export const onDesk = '@desk';
+
 /** Every built page as a path below the base: `''`, `lessons/…/`, `404.html`. */
 export const pages: readonly string[] = existsSync(dist)
   ? readdirSync(dist, { recursive: true, encoding: 'utf8' })
