@@ -1,7 +1,12 @@
 import type { Check, QuantityInput, Result, Values } from '../../calculators/core/model.ts';
 import { printQuantity } from '../../calculators/core/print.ts';
+import { fromSI, toSI } from '../../calculators/core/units.ts';
 import { completeInputs, type ResolvedMaterials } from '../../calculators/models/inputs.ts';
-import { waysToChange } from '../../calculators/models/pour-plan/change.ts';
+import {
+  waysToChange,
+  whatWouldHaveToChange,
+  type Change,
+} from '../../calculators/models/pour-plan/change.ts';
 import { planSpread } from '../../calculators/models/pour-plan/spread.ts';
 import { pourPlan } from '../../calculators/models/pour-plan.ts';
 
@@ -12,7 +17,7 @@ export interface Outcome {
   readonly spreads: Readonly<Record<string, SpreadOf>>;
   /** Share of the trials in which a check holds. */
   readonly chances: Readonly<Record<string, number>>;
-  /** Single changes that would make a check hold, as sentences; empty when none in its range does. */
+  /** By failing check: single changes that would make it hold, as sentences, or the sentence that none does. */
   readonly changes: Readonly<Record<string, readonly string[]>>;
   readonly trials: number;
 }
@@ -32,6 +37,8 @@ export type Request =
 export interface Reply {
   readonly asked: number;
   readonly outcome: Outcome;
+  /** The last helping. */
+  readonly done: boolean;
 }
 
 /** An input that gives less of the variance than this is not worth naming. */
@@ -70,18 +77,33 @@ export function* outcomes(texts: Texts, books: ResolvedMaterials, trials: number
 }
 
 function changesOf(checks: readonly Check[], values: Values): Record<string, string[]> {
-  const title = (id: string): string => checks.find((check) => check.id === id)?.title ?? id;
+  const failing = checks.filter(({ verdict }) => verdict === 'fails');
   return Object.fromEntries(
-    checks
-      .filter(({ verdict }) => verdict !== 'holds')
-      .map(({ id }) => [
-        id,
-        waysToChange(values, id).map(({ lever, value, from, breaks }) => {
-          const input = pourPlan.inputs[lever] as QuantityInput;
-          const print = (si: number): string => printQuantity(si, input.show ?? input.unit);
-          const costs = breaks.length === 0 ? '' : ` But then this fails: ${breaks.map(title).join('; ')}.`;
-          return `${input.name}: ${print(value)} instead of ${print(from)}.${costs}`;
-        }),
-      ]),
+    failing.map(({ id }) => {
+      // What breaks nothing else comes first.
+      const ways = waysToChange(values, id).sort((a, b) => a.breaks.length - b.breaks.length);
+      if (ways.length > 0) return [id, ways.map((way) => changeText(way, checks))];
+      const found = whatWouldHaveToChange(values, id);
+      return [id, 'none' in found ? [found.none] : []];
+    }),
   );
+}
+
+/** `Suction at the gauge: 25.2 kPa or less instead of 35 kPa.` */
+export function changeText({ lever, value, from, breaks }: Change, checks: readonly Check[]): string {
+  const input = pourPlan.inputs[lever] as QuantityInput;
+  const unit = input.show ?? input.unit;
+  const more = value > from;
+  const enough = printQuantity(toSI(towards(fromSI(value, unit), more), unit), unit);
+  const title = (id: string): string => checks.find((check) => check.id === id)?.title ?? id;
+  const costs = breaks.length === 0 ? '' : ` But then this fails: ${breaks.map(title).join('; ')}.`;
+  return `${input.name}: ${enough} or ${more ? 'more' : 'less'} instead of ${printQuantity(from, unit)}.${costs}`;
+}
+
+/** To three figures, on the side where the check holds. */
+function towards(value: number, more: boolean): number {
+  if (value === 0) return 0;
+  const place = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
+  const slack = more ? -1e-9 : 1e-9;
+  return (more ? Math.ceil(value / place + slack) : Math.floor(value / place + slack)) * place;
 }

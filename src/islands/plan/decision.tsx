@@ -46,7 +46,8 @@ export function Decision(props: WorkedProps & { readonly check: Check }) {
   const main = outcome.result.steps.find(({ id, value }) => id === check.shows && value !== undefined);
   const spread = main && outcome.spreads[main.id];
   const chance = outcome.chances[check.id];
-  const changes = check.verdict === 'holds' ? undefined : outcome.changes[check.id];
+  const fails = check.verdict === 'fails';
+  const changes = fails ? outcome.changes[check.id] : undefined;
   return (
     <li class="decision" data-verdict={check.verdict} id={`decision-${check.id}`}>
       <VerdictMark verdict={check.verdict} />
@@ -60,13 +61,11 @@ export function Decision(props: WorkedProps & { readonly check: Check }) {
         {chance !== undefined && <span class="chance">holds in {chanceText(chance)}</span>}
       </p>
       <p class="why">{sentence(check.why)}</p>
-      {check.verdict !== 'holds' && (
+      {fails && (
         <div class="change">
           <p>What would have to change</p>
           {changes === undefined ? (
             <p class="waits">Being worked out.</p>
-          ) : changes.length === 0 ? (
-            <p>No single number on this page, changed alone within its range, makes it hold.</p>
           ) : (
             <ul>
               {changes.map((text) => (

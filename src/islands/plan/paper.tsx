@@ -19,13 +19,6 @@ export function Paper(props: {
   const { name, version, qr } = props;
   return (
     <div class="paper on-paper">
-      <div>
-        <p class="paper-name">{name}</p>
-        <p>
-          {day}. Version {version}.{qr !== undefined && ' The square opens this plan with its numbers.'}
-        </p>
-        <p class="found">Poured on ……………… Mould ……… °C Metal ……… °C Gauge ……… Weighed ……… g</p>
-      </div>
       {qr !== undefined && qr.svg !== '' && (
         <div
           class="qr"
@@ -34,6 +27,13 @@ export function Paper(props: {
           dangerouslySetInnerHTML={{ __html: qr.svg }}
         />
       )}
+      <div>
+        <p class="paper-name">{name}</p>
+        <p>
+          {day}. Version {version}.{qr !== undefined && ' The square opens this plan with its numbers.'}
+        </p>
+        <p class="found">Poured on ……………… Mould ……… °C Metal ……… °C Gauge ……… Weighed ……… g</p>
+      </div>
     </div>
   );
 }

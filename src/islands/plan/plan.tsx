@@ -390,7 +390,7 @@ function useOutcomes(
   put: (outcome: Outcome, from: string) => void,
 ): { readonly failed: boolean } {
   const worker = useRef<Worker>(undefined);
-  const asked = useRef({ number: 0, key: '' });
+  const asked = useRef({ number: 0, key: '', done: true });
   const now = useRef(key);
   now.current = key;
   const [failed, setFailed] = useState(false);
@@ -401,7 +401,9 @@ function useOutcomes(
     made.onerror = () => setFailed(true);
     made.onmessage = ({ data }: MessageEvent<Reply>) => {
       const { number, key: from } = asked.current;
-      if (data.asked === number && from === now.current) put(data.outcome, from);
+      if (data.asked !== number) return;
+      asked.current.done = data.done;
+      if (from === now.current) put(data.outcome, from);
     };
     made.postMessage({ books });
     worker.current = made;
@@ -411,7 +413,12 @@ function useOutcomes(
   useEffect(() => {
     if (idle) return undefined;
     const wait = setTimeout(() => {
-      asked.current = { number: asked.current.number + 1, key };
+      // A worker in the middle of its trials hears nothing for seconds: it is ended and another asked.
+      if (!asked.current.done) {
+        worker.current?.terminate();
+        worker.current = undefined;
+      }
+      asked.current = { number: asked.current.number + 1, key, done: false };
       try {
         start().postMessage({ asked: asked.current.number, texts });
       } catch {

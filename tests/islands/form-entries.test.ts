@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import { materials } from '../../calculators/materials/index.ts';
+import { resolvedMaterials } from '../../calculators/materials/resolve.ts';
+import { completeInputs } from '../../calculators/models/inputs.ts';
+import { pourPlan } from '../../calculators/models/pour-plan.ts';
+import {
+  bookEntry,
+  entryIn,
+  formFrom,
+  isYours,
+  textsOf,
+  unreadable,
+  type Form,
+} from '../../src/islands/form-entries.ts';
+import { inUnit } from '../../src/islands/entries.ts';
+import type { QuantityInput } from '../../calculators/core/model.ts';
+
+const { inputs } = pourPlan;
+const books = resolvedMaterials(materials);
+const spec = (name: string) => inputs[name] as QuantityInput;
+const latent = spec('metal.latent');
+const shown = (name: string, form: Form = {}) => entryIn(name, spec(name), inputs, form, books);
+const completed = (form: Form) => completeInputs(pourPlan, textsOf(inputs, form, books), books);
+
+describe('the form of a model', () => {
+  it('shows exactly what an untouched plan is worked from', () => {
+    const { values, spreads } = completed({});
+    for (const [name, input] of Object.entries(inputs)) {
+      if (input.kind !== 'quantity' || values[name] === undefined) continue;
+      const back = completed({ [name]: { ...shown(name) } });
+      expect(back.values[name], name).toBeCloseTo(values[name] as number, 9);
+      expect(back.spreads[name] ?? 0, name).toBeCloseTo(spreads[name] ?? 0, 6);
+    }
+  });
+
+  it('keeps a text that cannot be read, and says where it stands', () => {
+    const typed: Form = { head: { text: 'forty', unit: 'mm', spread: '4' } };
+    const back = formFrom(inputs, textsOf(inputs, typed, books));
+    expect(back['head']).toEqual(typed['head']);
+    expect(unreadable(inputs, back, books)).toEqual([{ input: 'head' }]);
+  });
+
+  it('counts a unit typed in the text before the field has moved it', () => {
+    const { values, problems } = completed({ 'suction.gauge': { text: '10 inHg', unit: 'kPa', spread: '' } });
+    // 1 inHg = 3.38639 kPa (NIST SP 811, conventional inch of mercury).
+    expect(values['suction.gauge']).toBeCloseTo(33863.9, 0);
+    expect(problems).toEqual([]);
+  });
+
+  it('takes away a spread when its field is emptied', () => {
+    const bare: Form = { head: { text: '40', unit: 'mm', spread: '' } };
+    expect(completed(bare).spreads['head']).toBeUndefined();
+    expect(formFrom(inputs, textsOf(inputs, bare, books))['head']).toEqual(bare['head']);
+  });
+});
+
+describe('a number of a material', () => {
+  it('follows the material until the reader writes one', () => {
+    const bronze = shown('metal.latent');
+    const silver = shown('metal.latent', { metal: 'sterling-silver' });
+    expect(silver.exact).toBe(books['sterling-silver']?.latent?.value);
+    expect(silver.exact).not.toBe(bronze.exact);
+    const mine: Form = {
+      metal: 'sterling-silver',
+      'metal.latent': { text: '99', unit: 'kJ/kg', spread: '5 %' },
+    };
+    expect(shown('metal.latent', mine).text).toBe('99');
+    expect(completed(mine).values['metal.latent']).toBeCloseTo(99_000, 6);
+    expect(isYours(mine['metal.latent'], latent, bookEntry(latent, inputs, mine, books))).toBe(true);
+  });
+
+  it('is not yours for being shown in another unit', () => {
+    const book = bookEntry(latent, inputs, {}, books)!;
+    const turned = inUnit(book, latent, 'J/kg');
+    expect(isYours(turned, latent, book)).toBe(false);
+    expect(textsOf(inputs, { 'metal.latent': turned }, books)).toEqual({});
+  });
+});
+
+describe('rows', () => {
+  it('come back from their texts, and leave out what is no choice', () => {
+    const form = formFrom(inputs, {
+      sections: [{ name: 'Arm', shape: 'star', thickness: '1/8 in', width: '9 mm ± 1', run: 'far' }],
+    });
+    const [row] = form['sections'] as readonly Record<string, unknown>[];
+    expect(row).toMatchObject({ name: 'Arm', shape: 'bar', width: { text: '9', unit: 'mm', spread: '1' } });
+    expect(row!['thickness']).toMatchObject({ text: '1/8', unit: 'in' });
+    expect(unreadable(inputs, form, books)).toEqual([{ input: 'sections', row: 1, cell: 'run' }]);
+  });
+});
