@@ -33,6 +33,16 @@ test('taking the suction away fails the webs, and the plan says what would have 
   await expect(decision(page, 'entry').locator('.chance')).toContainText('of 100', { timeout: 30_000 });
 });
 
+test('a number typed while the trials of the last one run is answered at once', async ({ page }) => {
+  await open(page);
+  const gauge = decision(page, 'gauge');
+  await suction(page).fill('20');
+  await expect(gauge).toContainText('must read 20 kPa', { timeout: 20_000 });
+  await suction(page).fill('12');
+  await expect(gauge).toContainText('must read 12 kPa', { timeout: 20_000 });
+  await expect(gauge.locator('.chance')).toContainText('of 100', { timeout: 30_000 });
+});
+
 test('nonsense in a field is told beside it, keeps the last good answer and loses nothing', async ({
   page,
 }) => {
@@ -111,6 +121,11 @@ test('the working of a decision opens by keyboard, with the equation and its num
 
 test('a plan prints on one sheet of A4', { tag: onDesk }, async ({ page }) => {
   await open(page);
+  await page.evaluate(() => {
+    window.print = () => undefined;
+  });
+  await page.getByRole('button', { name: 'Print' }).click();
+  await expect(page.locator('.qr')).toBeAttached();
   const pdf = await page.pdf({ format: 'A4' });
   const sheets = pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g) ?? [];
   expect(sheets).toHaveLength(1);
