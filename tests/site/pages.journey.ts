@@ -34,8 +34,8 @@ for (const path of pageKinds()) {
   });
 
   test(`/${path} is accessible, light and dark`, async ({ page }) => {
-    // A long page of folded working takes axe half a minute.
-    test.slow();
+    // A long page of folded working takes axe half a minute, more on a busy machine.
+    test.setTimeout(240_000);
     await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
     await page.goto(path);
     await page.waitForLoadState('networkidle');
