@@ -465,23 +465,11 @@ export const sources = {
     year: '1976',
     where: 'U.S. Government Printing Office',
   },
-  'polimi-fluids': {
-    authors: 'Politecnico di Milano',
-    title: 'Fluid mechanics: open exercises',
-    year: '2022',
-    where: 'Open course book, chapter 2, surface tension',
-  },
   'som-heat': {
     authors: 'Som, S. K.',
     title: 'Introduction to Heat Transfer',
     year: '2008',
     where: 'PHI Learning (worked examples read in an open textbook companion)',
-  },
-  'kell-1975': {
-    authors: 'Kell, G. S.',
-    title: 'Density, thermal expansivity and compressibility of liquid water from 0 to 150 °C',
-    year: '1975',
-    where: 'Journal of Chemical and Engineering Data 20, 97–105',
   },
   'shop-practice': {
     authors: 'Compiler not named',
@@ -501,12 +489,6 @@ export const sources = {
     year: '',
     where: 'Public examination paper with its key',
   },
-  'gate-mechanical': {
-    authors: 'Indian Institutes of Technology',
-    title: 'Graduate Aptitude Test in Engineering, mechanical engineering',
-    year: '',
-    where: 'Public examination papers with their keys',
-  },
   'school-physics': {
     authors: 'Several',
     title: 'School physics problems with worked answers',
@@ -523,7 +505,7 @@ export const sources = {
     authors: 'Jewellers',
     title: 'Public forum archive of working goldsmiths',
     year: '',
-    where: 'Orchid archive, threads on alloying',
+    where: 'Threads on alloying, read online',
   },
   'casting-house-weights': {
     authors: 'Trade casting house',

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Citation } from '../calculators/core/formula.ts';
 import { propertyUnits, type Entry, type Material, type Property } from '../calculators/core/material.ts';
 import { quantity, quantityFigures } from '../calculators/core/quantity.ts';
-import { interval } from '../calculators/core/spread.ts';
+import { interval } from '../calculators/core/interval.ts';
 import { sameDimension, toSI, unit, type Quantity } from '../calculators/core/units.ts';
 import { materials } from '../calculators/materials/index.ts';
 import {

@@ -1,4 +1,5 @@
-import { findUnit, fromSI, unit, type UnitSymbol, widthFromSI } from './units.ts';
+import { interval } from './interval.ts';
+import { findUnit, fromSI, type UnitSymbol, widthFromSI } from './units.ts';
 
 /** How finely to print: no digit finer than the spread, or else so many significant figures (3). */
 export interface Fineness {
@@ -75,14 +76,6 @@ export function printQuantity(si: number, symbol: UnitSymbol, { spread, figures 
   return withUnit(printNumber(fromSI(si, symbol), { spread: width, figures }), symbol);
 }
 
-/** The ends of a half-width: even in ratio when a positive quantity is uncertain by more than a fifth, for it cannot go below zero. */
-function ends(value: number, spread: number, symbol: UnitSymbol): readonly [number, number] {
-  const ratio = 1 + spread / value;
-  return value > 0 && ratio > 1.2 && unit(symbol).kind === 'plain'
-    ? [value / ratio, value * ratio]
-    : [value - spread, value + spread];
-}
-
 /**
  * `0.42 s (0.30 to 0.61)`: a value in SI with its half-width, or with the two ends of its interval, in SI.
  * Without a spread, the value to three figures.
@@ -92,7 +85,7 @@ export function printWithSpread(
   symbol: UnitSymbol,
   spread: number | readonly [low: number, high: number],
 ): string {
-  const [low, high] = typeof spread === 'number' ? ends(si, spread, symbol) : spread;
+  const [low, high] = typeof spread === 'number' ? interval(si, spread) : spread;
   const narrow = Math.min(si - low, high - si) > 0 ? Math.min(si - low, high - si) : (high - low) / 2;
   if (!(narrow > 0) || !Number.isFinite(high - low)) return printQuantity(si, symbol);
   const place = lastPlace(0, { spread: widthFromSI(narrow, symbol) });

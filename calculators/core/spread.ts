@@ -1,4 +1,5 @@
 import type { Formula } from './formula.ts';
+import { drawn } from './interval.ts';
 import { createRandom } from './random.ts';
 import { solve } from './solve.ts';
 
@@ -30,24 +31,6 @@ export type Widths = Readonly<Record<string, number>>;
 
 /** Above this relative half-width a straight line through the point no longer stands for the curve. */
 const firstOrderUpTo = 0.05;
-const logNormalFrom = 0.2;
-const deviations = 1.959964;
-
-/** The 95 % interval of one number with half-width `spread`, log-normal when positive and wide. */
-export function interval(value: number, spread: number): readonly [number, number] {
-  const relative = spread / Math.abs(value);
-  if (value > 0 && relative > logNormalFrom) return [value / (1 + relative), value * (1 + relative)];
-  return [value - spread, value + spread];
-}
-
-/** A draw of the number, given a standard normal one. */
-export function drawn(value: number, spread: number, normal: number): number {
-  if (!(spread > 0)) return value;
-  const relative = spread / Math.abs(value);
-  if (value > 0 && relative > logNormalFrom)
-    return value * Math.exp((Math.log1p(relative) / deviations) * normal);
-  return value + (spread / deviations) * normal;
-}
 
 const uncertain = (given: Readonly<Record<string, number>>, widths: Widths): string[] =>
   Object.keys(given).filter((name) => (widths[name] ?? 0) > 0);
@@ -119,38 +102,45 @@ export function sampleSpread<Out extends string>(
 ): Record<Out, Spread> {
   const names = uncertain(given, widths);
   const source = createRandom(seed);
-  const draws: number[][] = [];
+  const draws: number[][] = names.map(() => []);
   const results: Readonly<Record<Out, number>>[] = [];
   for (let i = 0; i < count; i += 1) {
-    const draw = names.map(() => source.normal());
     const values = { ...given };
     names.forEach((name, k) => {
-      values[name] = drawn(given[name]!, widths[name]!, draw[k]!);
+      const draw = source.normal();
+      draws[k]!.push(draw);
+      values[name] = drawn(given[name]!, widths[name]!, draw);
     });
-    draws.push(draw);
     results.push(run(values));
   }
   const outputs = Object.keys(results[0] ?? {}) as Out[];
+  // Ranked once for all outputs: a plan has a hundred of them.
+  const places = draws.map(ranksOf);
   return Object.fromEntries(
     outputs.map((output) => [
       output,
       spreadOf(
         names,
-        draws,
+        places,
         results.map((result) => result[output]),
       ),
     ]),
   ) as Record<Out, Spread>;
 }
 
-function spreadOf(names: readonly string[], draws: readonly number[][], values: readonly number[]): Spread {
+/** `places`: by input, the rank of each draw. */
+function spreadOf(names: readonly string[], places: readonly number[][], values: readonly number[]): Spread {
   const kept = values.flatMap((value, i) => (Number.isFinite(value) ? [i] : []));
   const sorted = kept.map((i) => values[i]!).sort((a, b) => a - b);
   const low = quantile(sorted, 0.025);
   const high = quantile(sorted, 0.975);
   const ranks = ranksOf(kept.map((i) => values[i]!));
   const parts = names.map((name, k) => {
-    const correlation = correlationOf(ranksOf(kept.map((i) => draws[i]![k]!)), ranks);
+    const place = places[k]!;
+    const correlation = correlationOf(
+      kept.map((i) => place[i]!),
+      ranks,
+    );
     return { name, variance: Number.isFinite(correlation) ? correlation ** 2 : 0 };
   });
   return {

@@ -1,6 +1,7 @@
-import { createReadStream, existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type Server, type ServerResponse } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
+import { gzipSync } from 'node:zlib';
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -35,7 +36,8 @@ export async function serveFolder(folder: string, { port = 0, base = '/' } = {})
   const prefix = `/${base.split('/').filter(Boolean).join('/')}/`.replace('//', '/');
   const server = createServer((request, response) => {
     const address = new URL(request.url ?? '/', 'http://site');
-    answer(folder, prefix, address, request.method === 'HEAD', response);
+    const packed = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
+    answer(folder, prefix, address, { headOnly: request.method === 'HEAD', packed }, response);
   });
   const taken = await listen(server, port).catch((error: NodeJS.ErrnoException) => {
     if (error.code !== 'EADDRINUSE' && error.code !== 'EACCES') throw error;
@@ -64,16 +66,22 @@ function listen(server: Server, port: number): Promise<number> {
   });
 }
 
+/** What the request wants of the answer: its head alone, and whether it reads gzip. */
+interface Wanted {
+  readonly headOnly: boolean;
+  readonly packed: boolean;
+}
+
 function answer(
   folder: string,
   prefix: string,
   address: URL,
-  headOnly: boolean,
+  wanted: Wanted,
   response: ServerResponse,
 ): void {
   const path = decoded(address.pathname);
   if (path === undefined || !`${path}/`.startsWith(prefix)) {
-    send(folder, 404, join(folder, '404.html'), headOnly, response);
+    send(folder, 404, join(folder, '404.html'), wanted, response);
     return;
   }
   const file = normalize(join(folder, path.slice(prefix.length - 1)));
@@ -83,9 +91,9 @@ function answer(
     response.writeHead(301, { location: `${address.pathname}/${address.search}` }).end();
     return;
   }
-  const wanted = isFolder ? join(file, 'index.html') : file;
-  const found = inside && existsSync(wanted) && statSync(wanted).isFile();
-  send(folder, found ? 200 : 404, found ? wanted : join(folder, '404.html'), headOnly, response);
+  const asked = isFolder ? join(file, 'index.html') : file;
+  const found = inside && existsSync(asked) && statSync(asked).isFile();
+  send(folder, found ? 200 : 404, found ? asked : join(folder, '404.html'), wanted, response);
 }
 
 function decoded(path: string): string | undefined {
@@ -96,11 +104,14 @@ function decoded(path: string): string | undefined {
   }
 }
 
+/** Text shrinks to a quarter; pictures and fonts are packed already. */
+const packable = new Set(['.html', '.css', '.js', '.json', '.svg', '.txt', '.webmanifest', '.xml']);
+
 function send(
   folder: string,
   status: number,
   file: string,
-  headOnly: boolean,
+  { headOnly, packed }: Wanted,
   response: ServerResponse,
 ): void {
   if (!existsSync(file)) {
@@ -108,14 +119,17 @@ function send(
     return;
   }
   const lasting = file.startsWith(join(folder, '_astro'));
+  const raw = readFileSync(file);
+  const pack = packed && packable.has(extname(file));
+  const body = pack ? gzipSync(raw) : raw;
   response.writeHead(status, {
     'content-type': types[extname(file)] ?? 'application/octet-stream',
-    'content-length': statSync(file).size,
+    'content-length': body.length,
     'cache-control': lasting ? 'public, max-age=31536000, immutable' : 'no-cache',
+    vary: 'accept-encoding',
+    ...(pack && { 'content-encoding': 'gzip' }),
     'x-content-type-options': 'nosniff',
     'referrer-policy': 'no-referrer',
   });
-  if (headOnly) response.end();
-  else if (statSync(file).size < 65_536) response.end(readFileSync(file));
-  else createReadStream(file).pipe(response);
+  response.end(headOnly ? undefined : body);
 }

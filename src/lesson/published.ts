@@ -12,6 +12,9 @@ import { allChecks } from '../../tests/published/index.ts';
 import type { ModelCheck } from '../../tests/published/model-check.ts';
 import { modelChecks } from '../../tests/published/models.ts';
 import { solidChecks, type SolidCheck } from '../../tests/published/solids.ts';
+import { address } from './address.ts';
+import { howWords } from './lookup.ts';
+import { linkLine } from './working.ts';
 
 /** A published figure beside what the library gives for the same numbers. */
 export interface Compared {
@@ -33,6 +36,14 @@ export interface Compared {
   readonly source: Citation;
   readonly note?: string;
 }
+
+/** What a card says of a comparison, as HTML. */
+export const comparison = ({ id, title, printed, ours, within, tolerance, source }: Compared): string =>
+  linkLine(
+    address(`evidence/#${id}`),
+    title,
+    `: printed ${printed}, here ${ours}, ${within ? 'within' : 'outside'} ${tolerance} (${howWords[source.how]}).`,
+  );
 
 type Asked = Pick<PublishedCheck, 'id' | 'title' | 'expect' | 'tolerance' | 'source' | 'note'>;
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { defineFormula } from '../../calculators/core/formula.ts';
-import { drawn, formulaSpread, interval, quantile, sampleSpread } from '../../calculators/core/spread.ts';
+import { drawn, interval } from '../../calculators/core/interval.ts';
+import { formulaSpread, quantile, sampleSpread } from '../../calculators/core/spread.ts';
 
 const box = defineFormula({
   id: 'test/mass',

@@ -47,7 +47,7 @@ export const chargeChecks: readonly PublishedCheck[] = [
     find: 'm_p',
     expect: '1.03 g',
     tolerance: '0.1 %',
-    source: { key: 'gate-mechanical', at: '2004, contraction allowance, key', how: 'read' },
+    source: { key: 'gate-me', at: '2004, contraction allowance, key', how: 'read' },
     note: 'Pattern over casting. Another public key prints 0.97, casting over pattern.',
   },
   {

@@ -69,7 +69,7 @@ export const vacuumChecks: readonly PublishedCheck[] = [
     find: 'h',
     expect: '1.28 cm',
     tolerance: '0.5 %',
-    source: { key: 'polimi-fluids', at: 'exercise 2.1', how: 'read' },
+    source: { key: 'polimi-exercises', at: 'exercise 2.1', how: 'read' },
   },
   {
     id: 'water-barometer',
@@ -109,7 +109,7 @@ export const vacuumChecks: readonly PublishedCheck[] = [
     find: 'p',
     expect: '291.95 Pa',
     tolerance: '0.05 %',
-    source: { key: 'polimi-fluids', at: 'exercise 2.1', how: 'read' },
+    source: { key: 'polimi-exercises', at: 'exercise 2.1', how: 'read' },
     note: 'Water wets, so the pressure draws in; print has −291.95.',
   },
   {
@@ -120,7 +120,7 @@ export const vacuumChecks: readonly PublishedCheck[] = [
     find: 'p',
     expect: '1712.87 Pa',
     tolerance: '0.05 %',
-    source: { key: 'polimi-fluids', at: 'exercise 2.1', how: 'read' },
+    source: { key: 'polimi-exercises', at: 'exercise 2.1', how: 'read' },
   },
   {
     id: 'P05-penetration',

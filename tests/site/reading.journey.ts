@@ -23,7 +23,7 @@ test.describe('without JavaScript', () => {
 });
 
 test('the course reads through by its next links', async ({ page }) => {
-  test.skip(lessons.length === 0, 'there are no lessons yet');
+  expect(lessons.length).toBeGreaterThan(1);
   await page.goto('contents/');
   await page.locator('main ol a').first().click();
   const turn = page.getByRole('navigation', { name: 'Previous and next lesson' });

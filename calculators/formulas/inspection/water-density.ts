@@ -25,7 +25,7 @@ export const waterDensity = defineFormula({
   },
   assumes: ['clean water at one atmosphere, free of bubbles'],
   source: {
-    key: 'kell-1975',
+    key: 'kell-water',
     at: 'equation for one atmosphere; coefficients read in an open reference page',
     how: 'read',
   },

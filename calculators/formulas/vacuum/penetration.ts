@@ -48,7 +48,7 @@ export const penetration = defineFormula({
     'no chemical attack and no wash on the face',
   ],
   source: { key: 'campbell', at: 'ch. 4, penetration', how: 'memory' },
-  alsoSee: [{ key: 'polimi-fluids', at: 'exercise 2.1', how: 'read' }],
+  alsoSee: [{ key: 'polimi-exercises', at: 'exercise 2.1', how: 'read' }],
   examples: [
     {
       title: 'bronze on fine sand of 0.11 mm grains',

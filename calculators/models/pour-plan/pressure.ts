@@ -119,6 +119,11 @@ function workSuction(working: Working, read: number): { suction: number; share: 
       share: 0,
     };
   }
+  if (where === 'perforated') {
+    working.note(
+      'A perforated flask is worked as sand between suction and air of equal area. Its side is larger than its top, so more suction may reach the cavity than the sum says, and more force act on the mould.',
+    );
+  }
   const suction = work('suction', 'Suction at the cavity', atCavity, {
     dp_g: read,
     L_c: number('sand.cope'),
