@@ -11,8 +11,6 @@ import { completeInputs } from '../calculators/models/inputs.ts';
 import { sources } from '../calculators/sources.ts';
 
 const resolved = resolvedMaterials(materials);
-/** The plan gathers fields that their own formulas explain; its form shows the range without the reason. */
-const reasonsElsewhere = new Set(['pour-plan']);
 const all = Object.values(models);
 type Random = ReturnType<typeof createRandom>;
 type Single = Exclude<Input, { kind: 'list' }>;
@@ -76,8 +74,7 @@ describe.each(all.map((model) => [model.id, model] as const))('%s', (_id, model)
     for (const [name, spec] of quantitiesOf(model.inputs)) {
       expect(spec.name.length, name).toBeGreaterThan(0);
       expect(spec.range, `${name} needs a range`).toBeDefined();
-      if (!reasonsElsewhere.has(model.id))
-        expect(spec.why, `${name} needs the reason its range ends`).toBeTruthy();
+      expect(spec.why, `${name} needs the reason its range ends`).toBeTruthy();
       const [low, high] = spec.range!;
       expect(low, name).toBeLessThan(high);
       if (spec.usual !== undefined) {

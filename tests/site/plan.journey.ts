@@ -130,3 +130,10 @@ test('a plan prints on one sheet of A4', { tag: onDesk }, async ({ page }) => {
   const sheets = pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g) ?? [];
   expect(sheets).toHaveLength(1);
 });
+
+test('a number past its range still counts, with the reason the range ends', async ({ page }) => {
+  await open(page);
+  await head(page).fill('700');
+  await expect(page.locator('.warning').filter({ hasText: 'no bench sprue is taller' })).toBeVisible();
+  await expect(page.locator('.plan')).toHaveAttribute('data-stale', 'false');
+});

@@ -10,6 +10,13 @@ interface Ask {
   readonly unit?: UnitSymbol;
 }
 
+/** Why the ranges of a material's numbers end where they do. */
+const lieHere = {
+  metal: 'the casting metals, from tin to gold, lie here',
+  mould: 'the moulds of the workshop, from plaster to steel, lie here',
+  crucible: 'crucibles of clay, graphite and silica lie here',
+} as const;
+
 /** A number of the material chosen, to be overwritten where the reader knows better. `range` is in the property's unit. */
 function asks(
   input: 'metal' | 'mould' | 'crucible',
@@ -23,6 +30,7 @@ function asks(
         group,
         unit: propertyUnits[property as Property],
         from: { input, property },
+        why: lieHere[input],
         ...ask,
       };
       return [`${input}.${property}`, field];
@@ -108,6 +116,7 @@ export const metalInputs: Readonly<Record<string, Input>> = {
     group: 'Metal',
     unit: '%',
     range: [0, 100],
+    why: 'a share of the whole',
   },
   'metal.lead': {
     kind: 'quantity',
@@ -116,6 +125,7 @@ export const metalInputs: Readonly<Record<string, Input>> = {
     group: 'Metal',
     unit: '%',
     range: [0, 100],
+    why: 'a share of the whole',
   },
 };
 
@@ -138,6 +148,7 @@ export const mouldInputs: Readonly<Record<string, Input>> = {
     unit: 'K',
     show: '°C',
     range: [253, 1100],
+    why: 'from a frosty workshop to above any kiln for moulds',
     usual: 423.15,
     spread: '15 Δ°C',
   },
