@@ -135,8 +135,8 @@ function readAnswer({ answerUnit, sought }: Question, text: string): ReadAnswer 
 function unitSays({ answerUnit, sought }: Question, verdict: Candidate['unit'] | 'none'): string[] {
   if (verdict === 'right' || verdict === 'none') return [];
   const like = `${sought.name}, here in ${unitLabel(answerUnit) || 'no unit'}`;
-  if (verdict === 'missing') return [`A number without its unit says nothing: this is a ${like}.`];
-  return [`The unit does not fit: this is a ${like}.`];
+  if (verdict === 'missing') return [`A number without its unit says nothing: this is the ${like}.`];
+  return [`The unit does not fit: this is the ${like}.`];
 }
 
 function diagnosis(question: Question, mistakes: readonly Mistake[], read: ReadAnswer): string {
