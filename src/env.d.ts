@@ -2,7 +2,7 @@ import 'astro';
 
 declare module 'astro' {
   interface AstroClientDirectives {
-    /** Wakes when the reader reaches for the island: `src/islands/reach.ts`. */
-    'client:reach'?: boolean;
+    /** Wakes when the reader reaches for the island, or sees it: `src/islands/reach.ts`. */
+    'client:reach'?: boolean | 'visible';
   }
 }

@@ -38,6 +38,8 @@ interface State {
 
 type Solver = typeof import('./solving.ts');
 
+const onItsWay: Answer = { others: [], warnings: [], reason: 'Being worked out.' };
+
 const signOf = (spec: SymbolSpec, symbol: string): string => spec.sign ?? symbol;
 
 export function Calculator({ id, formula, start, find: sought, first, typeset }: CalculatorProps) {
@@ -57,7 +59,7 @@ export function Calculator({ id, formula, start, find: sought, first, typeset }:
   const [solver, setSolver] = useState<Solver>();
   const touched = useRef(false);
   const kept = useRef<Record<string, { value: number; spread: number }>>({});
-  const shownBefore = useRef(first);
+  const shownBefore = useRef({ find: sought, answer: first });
   const [said, setSaid] = useState('');
 
   const reach = (): void => {
@@ -120,11 +122,17 @@ export function Calculator({ id, formula, start, find: sought, first, typeset }:
     if (last.spread > 0) widths[symbol] = last.spread;
   }
   const asked = JSON.stringify([find, given, widths]);
-  const answer = useMemo(
-    () => (solver ? solver.answerOf(formula, given, find) : shownBefore.current),
+  const answer = useMemo<Answer>(
+    // An answer to one symbol is never shown for another while the solver is on its way.
+    () =>
+      solver
+        ? solver.answerOf(formula, given, find)
+        : shownBefore.current.find === find
+          ? shownBefore.current.answer
+          : onItsWay,
     [solver, asked],
   );
-  shownBefore.current = answer;
+  shownBefore.current = { find, answer };
   const { value } = answer;
 
   const [spreads, setSpreads] = useState<{ asked: string; spread: Spread | undefined }>();

@@ -128,6 +128,8 @@ export function ExerciseIsland(props: ExerciseProps): JSX.Element {
 
   return (
     <form
+      // Without its script a form of this kind goes nowhere, so no answer is lost to a reload.
+      method="dialog"
       class="exercise"
       data-tried={kept.tried ? 'yes' : 'no'}
       onSubmit={(event) => {

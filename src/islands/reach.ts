@@ -1,43 +1,68 @@
 import type { ClientDirective } from 'astro';
 
+/** Inputs and lists whose value is not the one they came with, and that value. */
+function altered(element: Element): readonly (readonly [HTMLInputElement | HTMLSelectElement, string])[] {
+  const inputs = [...element.querySelectorAll('input')].filter(
+    ({ value, defaultValue }) => value !== defaultValue,
+  );
+  const lists = [...element.querySelectorAll('select')].filter(
+    (list) => list.selectedOptions[0]?.defaultSelected === false,
+  );
+  return [...inputs, ...lists].map((field) => [field, field.value] as const);
+}
+
 /**
  * Wakes an island when the reader reaches for it (focus, pointer, touch) or comes by a link that carries its
- * state, so that a card costs no script to read. What is typed or pressed while it wakes is done again
- * afterwards: nothing is lost on a slow line.
+ * state, so that a card costs no script to read; with `visible`, when it comes into view. What is typed,
+ * chosen, pressed or handed in while it sleeps or wakes is done again afterwards: nothing is lost on a slow line.
  */
-const reach: ClientDirective = (load, _options, element) => {
+const reach: ClientDirective = (load, { value: when }, element) => {
   const signs = ['focusin', 'pointerenter', 'touchstart'] as const;
-  let pressed: HTMLElement | undefined;
-  const press = (event: Event): void => {
-    if (event.target instanceof Element) pressed = event.target.closest('button') ?? undefined;
+  let last: (() => void) | undefined;
+  let woken = false;
+  const press = ({ target }: Event): void => {
+    const button = target instanceof Element ? target.closest('button') : null;
+    if (button && button.type !== 'submit') last = () => button.click();
+  };
+  const handIn = (event: Event): void => {
+    const form = event.target;
+    if (!(form instanceof HTMLFormElement)) return;
+    event.preventDefault();
+    last = () => form.requestSubmit();
   };
   const wake = async (): Promise<void> => {
-    for (const sign of signs) element.removeEventListener(sign, begin);
-    removeEventListener('hashchange', linked);
-    element.addEventListener('click', press);
+    if (woken) return;
+    woken = true;
     const hydrate = await load();
-    const typed = [...element.querySelectorAll('input')]
-      .filter((input) => input.value !== input.defaultValue)
-      .map((input) => [input, input.value] as const);
-    const chosen = [...element.querySelectorAll('select')].map((select) => [select, select.value] as const);
-    await hydrate();
+    const fields = altered(element);
     element.removeEventListener('click', press);
-    for (const [input, text] of typed) {
-      input.value = text;
-      input.dispatchEvent(new Event('input', { bubbles: true }));
+    element.removeEventListener('submit', handIn);
+    await hydrate();
+    for (const [field, value] of fields) {
+      field.value = value;
+      field.dispatchEvent(
+        new Event(field instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }),
+      );
     }
-    for (const [select, value] of chosen) {
-      if (select.value === value) continue;
-      select.value = value;
-      select.dispatchEvent(new Event('change', { bubbles: true }));
-    }
-    pressed?.click();
+    // What was typed has to reach the island's state before it is handed in.
+    if (last) setTimeout(last, 0);
   };
   const begin = (): void => void wake();
+  element.addEventListener('click', press);
+  element.addEventListener('submit', handIn);
+  for (const sign of signs) element.addEventListener(sign, begin, { passive: true, once: true });
+  if (when === 'visible') {
+    const seen = new IntersectionObserver((entries) => {
+      if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
+      seen.disconnect();
+      begin();
+    });
+    for (const child of element.children) seen.observe(child);
+    return;
+  }
   const linked = (): void => {
     if (location.hash.includes('=')) begin();
   };
-  for (const sign of signs) element.addEventListener(sign, begin, { passive: true });
   addEventListener('hashchange', linked);
   linked();
 };

@@ -69,3 +69,18 @@ test('what is typed while the calculator still sleeps is not lost', async ({ pag
   // √(2 × (9.80665 × 0.1 + (15 000 − 2805)/7520)) × 0.7 = 1.597 m/s.
   await expect(page.locator('.calculator')).toContainText('1.60 m/s');
 });
+
+test('running through the list of symbols never puts one symbol’s value in another’s field', async ({
+  page,
+}) => {
+  await page.goto(card);
+  const list = page.getByLabel('Find');
+  await list.focus();
+  // Speed, discharge coefficient, head: on past the coefficient before anything is worked out.
+  await list.selectOption('C');
+  await list.selectOption('h');
+  await expect(field(page, /discharge coefficient/)).toHaveValue('0.7');
+  await field(page, /speed of the metal/).fill('2 m/s');
+  // (2 / 0.7)² / (2 × 9.80665) − (15 000 − 2805) / (7520 × 9.80665) = 0.4162 − 0.1654 = 0.251 m.
+  await expect(page.locator('.calculator')).toContainText('251 mm');
+});

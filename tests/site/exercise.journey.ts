@@ -39,3 +39,18 @@ test('a figure answers to the keyboard', async ({ page }) => {
   await page.keyboard.press('ArrowRight');
   await expect(page.locator('figure').first()).not.toHaveText(before);
 });
+
+test('an answer handed in while the page still wakes is marked, not lost', async ({ page }) => {
+  await page.route('**/_astro/exercise*.js', async (route) => {
+    await new Promise((resolve) => setTimeout(resolve, 1500));
+    await route.continue();
+  });
+  await page.goto('lessons/how-long-have-i-got/');
+  const answer = page.locator('.exercise').getByRole('textbox').first();
+  await answer.scrollIntoViewIfNeeded();
+  await answer.fill('5 mm');
+  await answer.press('Enter');
+  await expect(page.locator('.exercise-verdict').first()).toContainText('Not yet');
+  await expect(answer).toHaveValue('5 mm');
+  expect(new URL(page.url()).search).toBe('');
+});
