@@ -1,5 +1,5 @@
-import type { Citation, FormulaExample } from './formula.ts';
-import type { UnitSymbol } from './units.ts';
+import type { Citation } from './formula.ts';
+import type { Quantity, UnitSymbol } from './units.ts';
 
 /** What a calculation can be told. Quantities are SI numbers inside `run`, whatever the reader typed. */
 export type Input = QuantityInput | ChoiceInput | MaterialInput | FlagInput | TextInput | ListInput;
@@ -115,6 +115,17 @@ export interface Watch {
   readonly cancelled?: () => boolean;
 }
 
+/** A run with its answers worked by hand or printed by somebody else. */
+export interface ModelExample {
+  readonly title: string;
+  /** As typed: quantities with their unit, names of options, lists of rows. What is absent starts as usual. */
+  readonly given: Readonly<Record<string, string | readonly Readonly<Record<string, string>>[] | undefined>>;
+  /** Outputs; the digits written are the tolerance. */
+  readonly expect: Readonly<Record<string, Quantity | undefined>>;
+  /** A citation, or the working done by hand as text. Never this library's own output. */
+  readonly from: Citation | { readonly byHand: string };
+}
+
 export interface Model {
   readonly id: string;
   readonly title: string;
@@ -126,7 +137,7 @@ export interface Model {
   readonly assumes: readonly string[];
   readonly source: Citation;
   readonly alsoSee?: readonly Citation[];
-  readonly examples: readonly FormulaExample[];
+  readonly examples: readonly ModelExample[];
   readonly caution?: readonly string[];
   /** Physics the sweep holds it to: raising the input never lowers (+) or never raises (−) the output. */
   readonly monotone?: readonly {

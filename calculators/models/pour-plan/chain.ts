@@ -5,7 +5,11 @@ import type { Drive } from './pressure.ts';
 import type { Working } from './working.ts';
 
 /** The temperature of the metal from the furnace to the gate, in kelvin. */
-export function workChain(working: Working, charge: Charge, drive: Drive): number {
+export function workChain(
+  working: Working,
+  charge: Pick<Charge, 'mass'>,
+  drive: Pick<Drive, 'pour'>,
+): number {
   const { number, work, state } = working;
   const start = number('melt.temperature');
   const carried = work('chain.carry', 'Lost on the way to the mould', metalLoss, {

@@ -60,13 +60,7 @@ export function workDrive(working: Working, charge: Charge, cooled: number): Dri
     'm',
     fall > 0 ? 'Standing: the head less the height of the part.' : 'Lying flat: the whole head.',
   );
-  const pressure = state(
-    'pressure',
-    'Pressure of the metal at the far end',
-    rho * gravity * headLeft + suction,
-    'Pa',
-    'ρ·g·h for the head left, plus the suction at the cavity.',
-  );
+  const pressure = workPressure(working, headLeft, suction);
   if (suction > 0) work('suction.as-head', 'The suction as a height of metal', headOf, { dp: suction, rho });
 
   const vGate = work('gate.speed', 'Speed at the gate with the sprue full', velocity, {
@@ -92,6 +86,17 @@ export function workDrive(working: Working, charge: Charge, cooled: number): Dri
   );
   const gases = workGas(working, flow, cooled, air);
   return { ambient: air, suction, share, head, headLeft, pressure, ...gases, flow, pour, gateSpeed: vGate };
+}
+
+/** Weight of the head left plus the suction at the cavity, in pascal. */
+export function workPressure({ number, state }: Working, headLeft: number, suction: number): number {
+  return state(
+    'pressure',
+    'Pressure of the metal at the far end',
+    number('metal.density.liquid') * gravity * headLeft + suction,
+    'Pa',
+    'ρ·g·h for the head left, plus the suction at the cavity.',
+  );
 }
 
 function workSuction(working: Working, read: number): { suction: number; share: number } {

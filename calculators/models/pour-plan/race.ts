@@ -19,6 +19,9 @@ export const raceFactor = 1.5;
 /** Pressure at hand over pressure to enter, likewise. */
 export const entryFactor = 1.5;
 
+/** What pushes the front: pressures in pascal, flow into one casting in m³/s, head left in metres. */
+type Push = Pick<Drive, 'pressure' | 'gas' | 'flow' | 'headLeft' | 'suction'>;
+
 interface Entry {
   readonly resists: number;
   readonly speed: number;
@@ -38,7 +41,7 @@ export interface Race {
 }
 
 /** What a section's opening resists with, and the speed of the front in it: pressure or shared flow, whichever is less. */
-function workEntry(working: Working, section: Section, drive: Drive, kept: boolean): Entry {
+function workEntry(working: Working, section: Section, drive: Push, kept: boolean): Entry {
   const { number, work, state } = working;
   const { id, name } = section;
   const tag = kept ? id : `${id}.upstream`;
@@ -76,7 +79,7 @@ export function workRace(
   section: Section,
   all: readonly Section[],
   gate: number,
-  drive: Drive,
+  drive: Push,
   cooling: Cooling,
   freezes: number,
 ): Race {
@@ -165,13 +168,13 @@ const raceLevers = [
 ];
 
 /** Thinnest first. */
-export function judgeRaces(working: Working, races: readonly Race[], drive: Drive): Check[] {
+export function judgeRaces(working: Working, races: readonly Race[], drive: Push): Check[] {
   return [...races]
     .sort((a, b) => a.section.modulus - b.section.modulus)
     .flatMap((race) => judgeRace(working, race, drive));
 }
 
-function judgeRace(working: Working, race: Race, drive: Drive): Check[] {
+function judgeRace(working: Working, race: Race, drive: Push): Check[] {
   const { id, name } = race.section;
   const mould = celsius(working.number('mould.temperature'));
   const times = `In the mould at ${mould} it flows for ${say(race.flows, 's')} and needs ${say(race.fills, 's')} to fill; it is solid right through after ${say(race.freezes, 's')}`;
@@ -199,7 +202,7 @@ function judgeRace(working: Working, race: Race, drive: Drive): Check[] {
 }
 
 /** The opening that resists most must be pushed well past its resistance: a front that only just enters stops at the first speck. */
-export function judgeEntry(races: readonly Race[], drive: Drive): Check[] {
+export function judgeEntry(races: readonly Race[], drive: Push): Check[] {
   const [hardest] = [...races].sort((a, b) => b.needs - a.needs);
   if (!hardest) return [];
   const { id, name } = hardest.section;
