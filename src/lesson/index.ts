@@ -1,6 +1,7 @@
 /** The words a lesson may use. Each checks what it is given and stops the build with a sentence. */
 export { default as Calculator } from './Calculator.astro';
 export { default as Cite } from './Cite.astro';
+export { default as Curve } from './Curve.astro';
 export { default as Exercise } from './Exercise.astro';
 export { default as Figure } from './Figure.astro';
 export { default as Formula } from './Formula.astro';

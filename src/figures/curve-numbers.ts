@@ -1,0 +1,111 @@
+import { fromSI, toSI } from '../../calculators/core/units.ts';
+import type { UnitSymbol } from '../../calculators/core/units.ts';
+import type { FigureTable } from './drawing.ts';
+import { figures } from './drawing.ts';
+
+/** One quantity of a curve: its name, its unit as written, its two ends and where numbers stand along it. */
+export interface Axis {
+  readonly name: string;
+  /** `°C`, `kPa`; empty for a plain number. */
+  readonly unit: string;
+  readonly log: boolean;
+  readonly low: number;
+  readonly high: number;
+  readonly ticks: readonly number[];
+}
+
+export interface Line {
+  /** Written beside the line; empty where there is only one. */
+  readonly label: string;
+  /** In the unit of the upright axis; null where there is no answer. */
+  readonly values: readonly (number | null)[];
+}
+
+export interface CurveProps {
+  readonly id: string;
+  readonly x: Axis;
+  readonly y: Axis;
+  readonly at: number;
+  readonly steps: readonly number[];
+  readonly lines: readonly Line[];
+}
+
+/** Round steps between two ends, on a plain or a logarithmic axis: what the dial can stand on. */
+export function stepsBetween(from: number, to: number, log: boolean): number[] {
+  if (log) {
+    const decades = Math.log10(to / from);
+    const count = Math.max(16, Math.min(60, Math.ceil(decades * 20)));
+    const raw = Array.from({ length: count + 1 }, (_, i) => from * (to / from) ** (i / count));
+    return [...new Set(raw.map((value) => Number(value.toPrecision(2))))];
+  }
+  const step = roundStep((to - from) / 50);
+  const count = Math.round((to - from) / step);
+  return Array.from({ length: count + 1 }, (_, i) => Number((from + i * step).toPrecision(6)));
+}
+
+/** 1, 2 or 5 times a power of ten, no finer than asked. */
+export function roundStep(least: number): number {
+  const decade = 10 ** Math.floor(Math.log10(least));
+  const [part] = [1, 2, 5, 10].filter((k) => k * decade >= least * 0.999);
+  return (part ?? 10) * decade;
+}
+
+/** Five or so places to write numbers at along an axis. */
+export function ticksOf(low: number, high: number, log: boolean): number[] {
+  if (log) {
+    const first = Math.ceil(Math.log10(low) - 1e-9);
+    const last = Math.floor(Math.log10(high) + 1e-9);
+    const tens = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => 10 ** (first + i));
+    return tens.length >= 2 ? tens : [low, Number(Math.sqrt(low * high).toPrecision(1)), high];
+  }
+  const step = roundStep((high - low) / 5);
+  const first = Math.ceil(low / step - 1e-9) * step;
+  const ticks: number[] = [];
+  for (let tick = first; tick <= high + step * 1e-6; tick += step) ticks.push(Number(tick.toPrecision(6)));
+  return ticks;
+}
+
+/** The upright axis that holds all the lines; from nought where that wastes less than half of it. */
+export function axisOf(name: string, unit: string, log: boolean, lines: readonly Line[]): Axis {
+  const all = lines
+    .flatMap(({ values }) => values.filter((value) => value !== null))
+    .filter((value) => !log || value > 0);
+  const [least, most] = [Math.min(...all), Math.max(...all)];
+  const low = !log && least > 0 && least < 0.5 * most ? 0 : least;
+  const high = most === low ? low + 1 : most;
+  return { name, unit, log, low, high, ticks: ticksOf(low, high, log) };
+}
+
+/** A curve's numbers from a function in SI: one row of answers for each line, in the unit it is drawn in. */
+export function curveLines(
+  steps: readonly number[],
+  x: UnitSymbol,
+  y: UnitSymbol,
+  lines: readonly { readonly label: string; readonly run: (si: number) => number | undefined }[],
+): Line[] {
+  return lines.map(({ label, run }) => ({
+    label,
+    values: steps.map((step) => {
+      const found = run(toSI(step, x));
+      if (found === undefined || !Number.isFinite(found)) return null;
+      return Number(fromSI(found, y).toPrecision(4));
+    }),
+  }));
+}
+
+/** Five or six rows of the same numbers. */
+export function curveTable({ x, y, steps, lines }: CurveProps): FigureTable {
+  const every = Math.max(1, Math.round((steps.length - 1) / 5));
+  const rows = steps.map((_, i) => i).filter((i) => i % every === 0 || i === steps.length - 1);
+  const only = lines.length === 1;
+  return {
+    caption: y.unit === '' ? y.name : `${y.name}, ${y.unit}`,
+    head: [unitOf(x), ...lines.map(({ label }) => (only ? unitOf(y) : label))],
+    rows: rows.map((i) => [
+      String(steps[i]),
+      ...lines.map(({ values }) => (values[i] === null ? 'no answer' : figures(values[i]!, 3))),
+    ]),
+  };
+}
+
+const unitOf = ({ name, unit }: Axis): string => (unit === '' ? name : `${name}, ${unit}`);
