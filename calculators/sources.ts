@@ -850,6 +850,12 @@ export const sources = {
     year: '2019',
     where: 'Official Journal of the European Union',
   },
+  'ecourses-fluids': {
+    authors: 'Writers not named',
+    title: 'Fluid mechanics: theory, case studies and solutions',
+    year: '',
+    where: 'Open electronic course, ecoursesbook.com',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

@@ -2,6 +2,9 @@
 import type { Model } from '../core/model.ts';
 import { liquidus as chargeLiquidus } from './liquidus.ts';
 import { makeUp as chargeMakeUp } from './make-up.ts';
+import { front as fillingFront } from './front.ts';
+import { temperatureChain as fillingTemperatureChain } from './temperature-chain.ts';
+import { sectionRace as freezingSectionRace } from './section-race.ts';
 import { calibrate as inspectionCalibrate } from './calibrate.ts';
 import { compare as inspectionCompare } from './compare.ts';
 import { size as inspectionSize } from './size.ts';
@@ -22,6 +25,9 @@ import { warmThrough as sandWarmThrough } from './warm-through.ts';
 export const models: Readonly<Record<string, Model>> = {
   'charge/liquidus': chargeLiquidus,
   'charge/make-up': chargeMakeUp,
+  'filling/front': fillingFront,
+  'filling/temperature-chain': fillingTemperatureChain,
+  'freezing/section-race': freezingSectionRace,
   'inspection/calibrate': inspectionCalibrate,
   'inspection/compare': inspectionCompare,
   'inspection/size': inspectionSize,

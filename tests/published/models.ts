@@ -1,5 +1,6 @@
 import { alloyChecks, toleranceChecks } from './alloys.ts';
 import { benchModelChecks } from './bench-models.ts';
+import { frontChecks } from './front.ts';
 import type { ModelCheck } from './model-check.ts';
 import { warmingChecks } from './warming.ts';
 
@@ -9,4 +10,5 @@ export const modelChecks: readonly ModelCheck[] = [
   ...alloyChecks,
   ...toleranceChecks,
   ...benchModelChecks,
+  ...frontChecks,
 ];
