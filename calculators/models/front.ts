@@ -38,7 +38,7 @@ function checkOf(pour: Pour, race: Race, c: number): Check[] {
   const story = storyOf(pour, front, c);
   const barely =
     raceMargin(pour, race, c) >= 0 && entryMargin(front) < 0
-      ? ` That is the sum; but the metal presses with ${say(front.pressure, 'kPa')} where the mouth resists with ${say(front.resists, 'kPa')}: under ${entryFactor} times as much, a speck of skin or sand stops it.`
+      ? ` So says the sum; but the metal presses with ${say(front.pressure, 'kPa')} where the mouth resists with ${say(front.resists, 'kPa')}: under ${entryFactor} times as much, a speck of skin or sand stops it.`
       : '';
   return judge({
     id: `front.${c + 1}`,
@@ -144,7 +144,7 @@ function run(given: Values): Result {
     const then = other.race.fronts[at]!;
     steps.push({
       id: `with.${other.lever}`,
-      title: `${words[other.lever]}: ${channel.name}, have over need`,
+      title: `${words[other.lever]}: ${channel.name}, has over needs`,
       value: Math.exp(Math.max(-5, marginIn(other.pour, other.race, at) || -5)),
       unit: '1',
       note: storyOf(other.pour, then, at),
@@ -191,7 +191,7 @@ export const front = defineModel({
     time: { name: 'when its front came to its end', sign: 't', unit: 's' },
     temperature: { name: 'head of its stream then', unit: 'K', show: '°C' },
     solid: { name: 'share solid in it then', unit: '1', show: '%' },
-    margin: { name: 'have over need in it', unit: '1' },
+    margin: { name: 'what it has over what it needs', unit: '1' },
     cavity: { name: 'of the whole cavity filled', unit: '1', show: '%' },
     last: { name: 'when the last front ended', unit: 's' },
   },
@@ -202,6 +202,8 @@ export const front = defineModel({
     'smooth walls; a front that surges past what the pressure holds falls back; metal does not run back otherwise',
     'the wall takes heat by how long each place has been covered, through the interface coefficient and a mould thick enough that its outside stays cool',
     'flow stops when a fixed share of the metal at the head is solid; until then it is as thin as liquid',
+    'measured lengths rise faster with superheat than this says, most of all where a shell grows on a chilling wall',
+    'sections share one flow: what helps one may starve another',
     'air is pushed out through the sand at one temperature; steam and smoke are given, not worked',
   ],
   source: {

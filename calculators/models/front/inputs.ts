@@ -351,7 +351,7 @@ export const inputs: Readonly<Record<string, Input>> = {
   flow: {
     kind: 'quantity',
     name: 'the most you pour',
-    note: 'About 8 cm³/s by hand from a small crucible. Left open, the cup never runs low.',
+    note: 'About 8 cm³/s by hand from a small crucible. A large number keeps the cup full.',
     unit: 'm³/s',
     show: 'cm³/s',
     range: [1e-7, 0.002],
