@@ -1,0 +1,86 @@
+import type { Pace } from './case.ts';
+import { totalHeat, type Engine } from './engine.ts';
+import { stageOf, stagesFor } from './legendre.ts';
+import { startRecord, type Record } from './record.ts';
+
+/** Where a march stands, after every step. */
+export interface Moment {
+  readonly time: number;
+  /** Of the heat to be lost until all is solid, the part that is lost, 0 to 1. */
+  readonly progress: number;
+  readonly newest: 0 | 1;
+  readonly record: Record;
+}
+
+export interface March {
+  readonly ended: 'solid' | 'time' | 'steps';
+  readonly time: number;
+  readonly steps: number;
+  readonly stages: number;
+  readonly newest: 0 | 1;
+  readonly record: Record;
+  /** Heat made or lost by arithmetic, over the heat the metal had to give. */
+  readonly drift: number;
+  /** Heat that left the mesh, J. */
+  readonly lost: number;
+}
+
+/** More steps than any freezing needs: 20,000 of 2 % reach beyond the age of the Earth. */
+const mostSteps = 20_000;
+
+/** Marches a casting until it is solid. A generator, so that whoever drives it can show, wait and stop. */
+export function* march(
+  engine: Engine,
+  pace: Pace,
+  until = Infinity,
+  probes: readonly (readonly number[])[] = [],
+): Generator<Moment, March, undefined> {
+  const { metal, heat, guard, curve } = engine;
+  const record = startRecord(engine, probes);
+  const atStart = totalHeat(engine, 0);
+  const metalHeat = (newest: 0 | 1): number => {
+    let sum = 0;
+    for (const cell of metal)
+      sum += engine.capacity(cell) * Math.max(0, heat[newest][cell + guard]! - curve.solidus);
+    return sum;
+  };
+  const allMetalHeat = metal.reduce((sum, cell) => sum + engine.capacity(cell) * heat[0][cell + guard]!, 0);
+  const toGive = metalHeat(0);
+  let newest: 0 | 1 = 0;
+  let time = 0;
+  let steps = 0;
+  let stages = 0;
+  let lost = 0;
+  let ended: March['ended'] = 'solid';
+
+  while (record.frozen() < metal.length) {
+    if (time >= until) {
+      ended = 'time';
+      break;
+    }
+    if (steps >= mostSteps) {
+      ended = 'steps';
+      break;
+    }
+    const step = Math.min(Math.max(pace.shortest, Math.min(pace.longest, pace.growth * time)), until - time);
+    engine.refresh(newest);
+    const s = stagesFor(step / engine.safeStep);
+    let leaving: [before: number, now: number] = [0, 0];
+    for (let j = 1; j <= s; j += 1) {
+      const { back, part } = stageOf(j, s);
+      const add = part * step * engine.outflow(newest);
+      leaving = [leaving[1], leaving[1] - back * (leaving[1] - leaving[0]) + add];
+      engine.stage(newest, back, part * step);
+      newest = newest === 0 ? 1 : 0;
+    }
+    lost += leaving[1];
+    record.keep(newest, time, time + step);
+    time += step;
+    steps += 1;
+    stages += s;
+    yield { time, progress: toGive > 0 ? 1 - metalHeat(newest) / toGive : 1, newest, record };
+  }
+  const drift =
+    Math.abs(totalHeat(engine, newest) + lost - atStart) / Math.max(1e-300, Math.abs(allMetalHeat));
+  return { ended, time, steps, stages, newest, record, drift, lost };
+}

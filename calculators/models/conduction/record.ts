@@ -1,0 +1,127 @@
+import type { Engine, Reals } from './engine.ts';
+import { cellAt, indexOf, sizeOf } from './mesh.ts';
+import { metalRegion } from './substance.ts';
+
+/** What one place showed: times s, temperatures K, share solid 0 to 1 (NaN where there is no metal). */
+export interface Trace {
+  readonly cell: number;
+  readonly times: number[];
+  readonly temperature: number[];
+  readonly solid: number[];
+}
+
+/** What the freezing left behind, by metal cell in the order of `Engine.metal`; NaN: not reached. */
+export interface Frozen {
+  readonly liquidus: Float32Array;
+  readonly solidus: Float32Array;
+  /** Gradient over root of cooling rate, (K·s)^½/m, as the last tenth freezes: small is badly fed. */
+  readonly feeding: Float32Array;
+}
+
+/** Notes for each metal cell when its heat passes the liquidus and the solidus, and how it was fed. */
+export interface Record extends Frozen {
+  readonly traces: readonly Trace[];
+  /** Hottest each region has been, K. */
+  readonly hottest: Float64Array;
+  readonly frozen: () => number;
+  /** Latest time at the solidus, exact, and its cell. */
+  readonly last: () => { readonly cell: number; readonly time: number };
+  readonly keep: (newest: 0 | 1, from: number, to: number) => void;
+}
+
+/** Share of the range in which cooling is timed: the last part to freeze. */
+const tail = 0.1;
+
+export function startRecord(engine: Engine, probes: readonly (readonly number[])[]): Record {
+  const { metal, curve, guard, heat, temperature, mesh, zero } = engine;
+  const fill = (): Float32Array => new Float32Array(metal.length).fill(Number.NaN);
+  const liquidus = fill();
+  const solidus = fill();
+  const feeding = fill();
+  const late = fill();
+  const slope = fill();
+  const before = Float32Array.from(metal, (cell) => heat[0][cell + guard]!);
+  const tailTemperature = curve.solidus + tail * (curve.liquidus - curve.solidus);
+  const tailHeat = curve.heatOf(tailTemperature);
+  const timed = curve.liquidus - curve.solidus > 0.5;
+  const hottest = new Float64Array(256).fill(-Infinity);
+  const traces = probes.map((place): Trace => {
+    return { cell: cellAt(mesh, place), times: [], temperature: [], solid: [] };
+  });
+  const size = sizeOf(mesh);
+  const strides = [1, size[0], size[0] * size[1]] as const;
+  let frozen = 0;
+  let last = { cell: -1, time: -Infinity };
+
+  /** Slope of temperature at a cell, K/m, from its metal neighbours. */
+  function slopeAt(t: Reals, cell: number): number {
+    const at = indexOf(cell, size);
+    let square = 0;
+    for (const d of [0, 1, 2] as const) {
+      const { centres } = mesh.axes[d];
+      const low = at[d] > 0 && mesh.region[cell - strides[d]] === metalRegion ? 1 : 0;
+      const high = at[d] < size[d] - 1 && mesh.region[cell + strides[d]] === metalRegion ? 1 : 0;
+      if (low + high === 0) continue;
+      const rise = t[cell + guard + high * strides[d]]! - t[cell + guard - low * strides[d]]!;
+      square += (rise / (centres[at[d] + high]! - centres[at[d] - low]!)) ** 2;
+    }
+    return Math.sqrt(square);
+  }
+
+  function keep(newest: 0 | 1, from: number, to: number): void {
+    const e = heat[newest];
+    const t = temperature[newest];
+    for (let m = 0; m < metal.length; m += 1) {
+      const was = before[m]!;
+      const now = e[metal[m]! + guard]!;
+      if (now === was) continue;
+      const passed = (level: number): number => from + ((to - from) * (was - level)) / (was - now);
+      if (was > curve.full && now <= curve.full) liquidus[m] = passed(curve.full);
+      if (was > tailHeat && now <= tailHeat) {
+        late[m] = passed(tailHeat);
+        slope[m] = slopeAt(t, metal[m]!);
+      }
+      if (was > curve.solidus && now <= curve.solidus) {
+        if (Number.isNaN(solidus[m]!)) frozen += 1;
+        const time = passed(curve.solidus);
+        solidus[m] = time;
+        if (time > last.time) last = { cell: metal[m]!, time };
+        if (timed) {
+          const cooling = (tailTemperature - curve.solidus) / Math.max(1e-9, time - late[m]!);
+          feeding[m] = slope[m]! / Math.sqrt(cooling);
+        }
+      }
+      before[m] = now;
+    }
+    for (const trace of traces) {
+      trace.times.push(to);
+      trace.temperature.push(t[trace.cell + guard]! + zero);
+      const metallic = mesh.region[trace.cell] === metalRegion;
+      trace.solid.push(metallic ? curve.solidOf(e[trace.cell + guard]!) : Number.NaN);
+    }
+    for (let cell = 0; cell < mesh.region.length; cell += 1) {
+      const region = mesh.region[cell]!;
+      if (t[cell + guard]! > hottest[region]!) hottest[region] = t[cell + guard]!;
+    }
+  }
+
+  // Poured no hotter than the liquidus, or already solid: passed at once.
+  for (let m = 0; m < metal.length; m += 1) {
+    if (before[m]! <= curve.full) liquidus[m] = 0;
+    if (before[m]! <= tailHeat) late[m] = 0;
+    if (before[m]! > curve.solidus) continue;
+    solidus[m] = 0;
+    frozen += 1;
+    if (last.time < 0) last = { cell: metal[m]!, time: 0 };
+  }
+  return {
+    liquidus,
+    solidus,
+    feeding,
+    traces,
+    hottest,
+    frozen: () => frozen,
+    last: () => last,
+    keep,
+  };
+}

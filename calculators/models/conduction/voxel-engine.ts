@@ -1,0 +1,137 @@
+import type { Case } from './case.ts';
+import { conductanceAcross } from './conductance.ts';
+import type { Engine } from './engine.ts';
+import { heatCurve } from './enthalpy.ts';
+import { startOf, zeroOf } from './exact-engine.ts';
+import { metalCells, sizeOf, volumeOf } from './mesh.ts';
+import { noSkin, openSkin, skinOf } from './outside.ts';
+import { metalRegion } from './substance.ts';
+import { plainKernel, type KernelMaker } from './voxel-kernel.ts';
+
+/**
+ * Single precision on equal cubes, through a kernel. Share solid falls evenly over the range; the lever rule
+ * is left to the exact engine. Throws nothing: what is refused is refused before.
+ */
+export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): Engine {
+  const { metal: substance, others } = given;
+  const size = sizeOf(given.mesh);
+  const [nx, ny, nz] = size;
+  const count = nx * ny * nz;
+  const strides = [1, nx, nx * ny] as const;
+  const kernel = kernelOf(nx, ny, nz);
+  const { guard, heat, temperature, toNext } = kernel;
+  kernel.region.set(given.mesh.region);
+  // One copy of what each cell is made of: the kernel's.
+  const mesh = { ...given.mesh, region: kernel.region.subarray(0, count) };
+  const zero = zeroOf(given);
+  const curve = heatCurve(substance, zero);
+  const volume = volumeOf(mesh, 0);
+  const worth = [curve.capacity, ...others.map(({ rhoc }) => rhoc)].map((each) => each * volume);
+  kernel.describe({ ...curve, perHeat: worth.map((each) => 1 / each) });
+  const metal = metalCells(mesh);
+  const { k } = substance;
+  const changes = k.solid !== k.liquid;
+
+  const capacity = (cell: number): number => worth[mesh.region[cell]!]!;
+  const most = (cell: number): number =>
+    mesh.region[cell] === metalRegion ? Math.max(k.solid, k.liquid) : others[mesh.region[cell]! - 1]!.k;
+  const kOf = (cell: number, newest: 0 | 1): number =>
+    mesh.region[cell] === metalRegion
+      ? k.liquid + (k.solid - k.liquid) * curve.solidOf(heat[newest][cell + guard]!)
+      : most(cell);
+  const isLast = (d: 0 | 1 | 2, cell: number): boolean =>
+    Math.floor(cell / strides[d]) % size[d] === size[d] - 1;
+  const join = (d: 0 | 1 | 2, cell: number, a: number, b: number): void => {
+    toNext[d][cell + guard] = conductanceAcross(mesh, others, d, cell, cell + strides[d], a, b);
+  };
+
+  // Between two cells of one substance it is the same everywhere.
+  const alike = [0, ...others].map((_, region) => {
+    const own = region === metalRegion ? Math.max(k.solid, k.liquid) : others[region - 1]!.k;
+    return own * Math.cbrt(volume);
+  });
+  for (let cell = 0; cell < count; cell += 1) {
+    const warm = startOf(given, mesh, cell) - zero;
+    const region = mesh.region[cell]!;
+    temperature[0][cell + guard] = warm;
+    heat[0][cell + guard] = region === metalRegion ? curve.heatOf(warm) : warm;
+    for (const d of [0, 1, 2] as const) {
+      if (isLast(d, cell)) continue;
+      if (mesh.region[cell + strides[d]] === region) toNext[d][cell + guard] = alike[region]!;
+      else join(d, cell, most(cell), most(cell + strides[d]));
+    }
+  }
+
+  const outside = given.outside ?? { kind: 'insulated' as const };
+  const closed = outside.kind === 'insulated';
+  const skin = closed ? noSkin : skinOf(mesh, given.sides ?? ['+x', '+y', '+z'], most);
+  const out = closed ? 0 : outside.temperature - zero;
+  openSkin(skin, outside, (cell) => Math.max(temperature[0][cell + guard]!, curve.liquidus) + zero);
+  const safeStep = 1 / fastest();
+
+  function fastest(): number {
+    const onSkin = new Map<number, number>();
+    skin.cells.forEach((cell, n) => onSkin.set(cell, (onSkin.get(cell) ?? 0) + skin.conductance[n]!));
+    let rate = 0;
+    for (let cell = 0; cell < count; cell += 1) {
+      const at = cell + guard;
+      let sum = onSkin.get(cell) ?? 0;
+      for (const d of [0, 1, 2] as const) sum += toNext[d][at]! + toNext[d][at - strides[d]]!;
+      const steepest = mesh.region[cell] === metalRegion ? Math.max(1, curve.inLiquid) : 1;
+      rate = Math.max(rate, (sum * steepest) / capacity(cell));
+    }
+    return rate;
+  }
+
+  function refresh(newest: 0 | 1): void {
+    openSkin(skin, outside, (cell) => temperature[newest][cell + guard]! + zero);
+    if (!changes) return;
+    for (const cell of metal)
+      for (const d of [0, 1, 2] as const) {
+        const next = cell + strides[d];
+        if (!isLast(d, cell)) join(d, cell, kOf(cell, newest), kOf(next, newest));
+        const before = cell - strides[d];
+        if (before >= 0 && !isLast(d, before) && mesh.region[before] !== metalRegion)
+          join(d, before, kOf(before, newest), kOf(cell, newest));
+      }
+  }
+
+  function stage(newest: 0 | 1, back: number, seconds: number): void {
+    kernel.stage(newest, back, seconds);
+    const other = newest === 0 ? 1 : 0;
+    for (let n = 0; n < skin.cells.length; n += 1) {
+      const cell = skin.cells[n]!;
+      const at = cell + guard;
+      const flow = skin.conductance[n]! * (out - temperature[newest][at]!);
+      const value = heat[other][at]! + (seconds * flow) / capacity(cell);
+      heat[other][at] = value;
+      temperature[other][at] = mesh.region[cell] === metalRegion ? curve.temperatureOf(value) : value;
+    }
+  }
+
+  function outflow(newest: 0 | 1): number {
+    let sum = 0;
+    for (let n = 0; n < skin.cells.length; n += 1)
+      sum += skin.conductance[n]! * (temperature[newest][skin.cells[n]! + guard]! - out);
+    return sum;
+  }
+
+  refresh(0);
+  // Beside the kernel's arrays, each metal cell keeps its number, its last heat and five results.
+  const bytes = kernel.bytes + 4 * 7 * metal.length + 28 * skin.cells.length;
+  return {
+    mesh,
+    curve,
+    zero,
+    metal,
+    guard,
+    heat,
+    temperature,
+    capacity,
+    safeStep,
+    refresh,
+    stage,
+    outflow,
+    bytes,
+  };
+}

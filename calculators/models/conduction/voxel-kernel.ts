@@ -1,0 +1,90 @@
+/**
+ * The one loop that takes the time in three dimensions, over equal cells in single precision, behind a face
+ * so narrow that compiled code can stand in for it. Whoever fills the arrays fills those of either.
+ *
+ * A cell's neighbours are 1, nx and nx·ny places away. Where there is none the conductance is nought and
+ * whatever number stands there does not count; `guard` places before the first cell and after the last
+ * keep such reads inside the arrays. Region 0 is the metal.
+ */
+export interface VoxelKernel {
+  readonly name: string;
+  readonly guard: number;
+  readonly heat: readonly [Float32Array, Float32Array];
+  readonly temperature: readonly [Float32Array, Float32Array];
+  /** To the next cell along x, y, z, W/K. */
+  readonly toNext: readonly [Float32Array, Float32Array, Float32Array];
+  /** Without guard. */
+  readonly region: Uint8Array;
+  readonly describe: (substances: Substances) => void;
+  /** other ← newest − back·(newest − other) + seconds·rate(newest), and the temperatures that go with it. */
+  readonly stage: (newest: 0 | 1, back: number, seconds: number) => void;
+  readonly bytes: number;
+}
+
+export interface Substances {
+  /** Kelvin of heat a cell gains from a joule, by region; at most `mostRegions`. */
+  readonly perHeat: readonly number[];
+  readonly solidus: number;
+  /** Heat at the liquidus. */
+  readonly full: number;
+  readonly inRange: number;
+  readonly inLiquid: number;
+}
+
+export type KernelMaker = (nx: number, ny: number, nz: number) => VoxelKernel;
+
+export const mostRegions = 8;
+
+/** Places a plane of cells takes, in whole groups of four. */
+export const guardFor = (nx: number, ny: number): number => Math.ceil((nx * ny) / 4) * 4;
+
+/** The reference: what compiled kernels are compared with, and what runs where they cannot. */
+export function plainKernel(nx: number, ny: number, nz: number): VoxelKernel {
+  const count = nx * ny * nz;
+  const plane = nx * ny;
+  const guard = guardFor(nx, ny);
+  const room = (): Float32Array => new Float32Array(count + 2 * guard);
+  const heat = [room(), room()] as const;
+  const temperature = [room(), room()] as const;
+  const toNext = [room(), room(), room()] as const;
+  const region = new Uint8Array(count);
+  const perHeat = new Float64Array(mostRegions);
+  let solidus = 0;
+  let full = 0;
+  let inRange = 0;
+  let inLiquid = 0;
+
+  function describe(substances: Substances): void {
+    perHeat.set(substances.perHeat);
+    ({ solidus, full, inRange, inLiquid } = substances);
+  }
+
+  function stage(newest: 0 | 1, back: number, seconds: number): void {
+    const now = heat[newest];
+    const next = heat[newest === 0 ? 1 : 0];
+    const t = temperature[newest];
+    const tNext = temperature[newest === 0 ? 1 : 0];
+    const [east, north, up] = toNext;
+    for (let cell = 0; cell < count; cell += 1) {
+      const at = cell + guard;
+      const here = t[at]!;
+      const inflow =
+        east[at - 1]! * (t[at - 1]! - here) +
+        east[at]! * (t[at + 1]! - here) +
+        north[at - nx]! * (t[at - nx]! - here) +
+        north[at]! * (t[at + nx]! - here) +
+        up[at - plane]! * (t[at - plane]! - here) +
+        up[at]! * (t[at + plane]! - here);
+      const what = region[cell]!;
+      const e = now[at]!;
+      const h = e - back * (e - next[at]!) + seconds * perHeat[what]! * inflow;
+      next[at] = h;
+      tNext[at] =
+        what > 0 || h <= solidus
+          ? h
+          : solidus + inRange * (Math.min(h, full) - solidus) + inLiquid * Math.max(h - full, 0);
+    }
+  }
+  const bytes = 4 * 7 * (count + 2 * guard) + count;
+  return { name: 'plain', guard, heat, temperature, toNext, region, describe, stage, bytes };
+}
