@@ -1044,6 +1044,13 @@ export const sources = {
     year: '',
     where: 'Open electronic course, ecoursesbook.com',
   },
+  'meyer-balsara-aslam': {
+    authors: 'Meyer, C. D.; Balsara, D. S.; Aslam, T. D.',
+    title: 'A stabilized Runge–Kutta–Legendre method for explicit super-time-stepping of parabolic and mixed equations',
+    year: '2014',
+    where: 'Journal of Computational Physics 257, 594–626',
+    doi: '10.1016/j.jcp.2013.08.021',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

@@ -5,6 +5,7 @@ import { makeUp as chargeMakeUp } from './make-up.ts';
 import { front as fillingFront } from './front.ts';
 import { temperatureChain as fillingTemperatureChain } from './temperature-chain.ts';
 import { sectionRace as freezingSectionRace } from './section-race.ts';
+import { transient as freezingTransient } from './transient.ts';
 import { calibrate as inspectionCalibrate } from './calibrate.ts';
 import { compare as inspectionCompare } from './compare.ts';
 import { size as inspectionSize } from './size.ts';
@@ -28,6 +29,7 @@ export const models: Readonly<Record<string, Model>> = {
   'filling/front': fillingFront,
   'filling/temperature-chain': fillingTemperatureChain,
   'freezing/section-race': freezingSectionRace,
+  'freezing/transient': freezingTransient,
   'inspection/calibrate': inspectionCalibrate,
   'inspection/compare': inspectionCompare,
   'inspection/size': inspectionSize,

@@ -140,11 +140,14 @@ export async function solveModel(model: Model, call: Call, files: Files): Promis
   }
   const { values, problems } = completeInputs(model, texts, resolvedMaterials(materials));
   if (problems.length > 0) throw new UsageError(problems.join('\n'));
+  const start = performance.now();
+  const result = model.run(values);
+  const milliseconds = Math.round(1000 * (performance.now() - start)) / 1000;
   return {
     code: 0,
     out: call.options.has('json')
-      ? JSON.stringify(model.run(values), null, 2)
-      : resultText(model, model.run(values)),
+      ? JSON.stringify({ ...result, milliseconds }, null, 2)
+      : resultText(model, result),
   };
 }
 

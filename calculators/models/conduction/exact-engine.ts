@@ -1,7 +1,8 @@
 import type { Case } from './case.ts';
-import { conductanceAcross } from './conductance.ts';
+import { conductanceOf, jointAfter } from './conductance.ts';
 import type { Engine } from './engine.ts';
 import { heatCurve } from './enthalpy.ts';
+import { jointsOf } from './joints.ts';
 import { centreOf, metalCells, sizeOf, volumeOf, type Mesh } from './mesh.ts';
 import { noSkin, openSkin, skinOf } from './outside.ts';
 import { metalRegion } from './substance.ts';
@@ -36,7 +37,7 @@ export function exactEngine(given: Case): Engine {
   const perHeat = room();
   const metal = metalCells(mesh);
   const { k } = substance;
-  const changes = k.solid !== k.liquid;
+  const joints = k.solid === k.liquid ? undefined : jointsOf(mesh, others, true);
 
   const capacity = (cell: number): number =>
     volumeOf(mesh, cell) *
@@ -44,16 +45,13 @@ export function exactEngine(given: Case): Engine {
   const kOf = (cell: number, newest: 0 | 1): number => {
     const region = mesh.region[cell]!;
     if (region !== metalRegion) return others[region - 1]!.k;
-    return changes ? k.liquid + (k.solid - k.liquid) * curve.solidOf(heat[newest][cell + guard]!) : k.solid;
+    return joints ? k.liquid + (k.solid - k.liquid) * curve.solidOf(heat[newest][cell + guard]!) : k.solid;
   };
   const isLast = [
     (cell: number) => cell % nx === nx - 1,
     (cell: number) => Math.floor(cell / nx) % ny === ny - 1,
     (cell: number) => cell >= count - nx * ny,
   ] as const;
-  const join = (d: 0 | 1 | 2, cell: number, a: number, b: number): number =>
-    conductanceAcross(mesh, others, d, cell, cell + strides[d], a, b);
-
   for (let cell = 0; cell < count; cell += 1) {
     const warm = startOf(given, mesh, cell) - zero;
     temperature[0][cell + guard] = warm;
@@ -66,7 +64,12 @@ export function exactEngine(given: Case): Engine {
     mesh.region[cell] === metalRegion ? Math.max(k.solid, k.liquid) : kOf(cell, 0);
   for (let cell = 0; cell < count; cell += 1)
     for (const d of [0, 1, 2] as const)
-      if (!isLast[d](cell)) toNext[d][cell + guard] = join(d, cell, most(cell), most(cell + strides[d]));
+      if (!isLast[d](cell))
+        toNext[d][cell + guard] = conductanceOf(
+          jointAfter(mesh, others, d, cell),
+          most(cell),
+          most(cell + strides[d]),
+        );
   const outside = given.outside ?? { kind: 'insulated' as const };
   const skin = outside.kind === 'insulated' ? noSkin : skinOf(mesh, given.sides ?? ['+x', '+y', '+z'], most);
   const out = outside.kind === 'insulated' ? 0 : outside.temperature - zero;
@@ -90,15 +93,16 @@ export function exactEngine(given: Case): Engine {
 
   function refresh(newest: 0 | 1): void {
     openSkin(skin, outside, (cell) => temperature[newest][cell + guard]! + zero);
-    if (!changes) return;
-    for (const cell of metal)
-      for (const d of [0, 1, 2] as const) {
-        if (!isLast[d](cell))
-          toNext[d][cell + guard] = join(d, cell, kOf(cell, newest), kOf(cell + strides[d], newest));
-        const before = cell - strides[d];
-        if (before >= 0 && !isLast[d](before) && mesh.region[before] !== metalRegion)
-          toNext[d][before + guard] = join(d, before, kOf(before, newest), kOf(cell, newest));
-      }
+    if (!joints) return;
+    for (let n = 0; n < joints.count; n += 1) {
+      const cell = joints.cell[n]!;
+      const d = joints.axis[n] as 0 | 1 | 2;
+      toNext[d][cell + guard] =
+        1 /
+        (joints.one[n]! / kOf(cell, newest) +
+          joints.two[n]! / kOf(cell + strides[d], newest) +
+          joints.gap[n]!);
+    }
   }
 
   const [east, north, up] = toNext;

@@ -1,7 +1,7 @@
 import type { Pace } from './case.ts';
 import { totalHeat, type Engine } from './engine.ts';
 import { stageOf, stagesFor } from './legendre.ts';
-import { startRecord, type Record } from './record.ts';
+import { startRecord, type FreezeRecord } from './record.ts';
 
 /** Where a march stands, after every step. */
 export interface Moment {
@@ -9,7 +9,7 @@ export interface Moment {
   /** Of the heat to be lost until all is solid, the part that is lost, 0 to 1. */
   readonly progress: number;
   readonly newest: 0 | 1;
-  readonly record: Record;
+  readonly record: FreezeRecord;
 }
 
 export interface March {
@@ -18,7 +18,7 @@ export interface March {
   readonly steps: number;
   readonly stages: number;
   readonly newest: 0 | 1;
-  readonly record: Record;
+  readonly record: FreezeRecord;
   /** Heat made or lost by arithmetic, over the heat the metal had to give. */
   readonly drift: number;
   /** Heat that left the mesh, J. */
@@ -27,6 +27,13 @@ export interface March {
 
 /** More steps than any freezing needs: 20,000 of 2 % reach beyond the age of the Earth. */
 const mostSteps = 20_000;
+
+/**
+ * Towards the end steps are that part of the time still needed, down to that part of the step they would be:
+ * once the last cell is solid it cools together with its neighbours, and how far into a step that was is
+ * no longer to be read from its heat.
+ */
+const towardsEnd = { part: 0.25, least: 1 / 20 };
 
 /** Marches a casting until it is solid. A generator, so that whoever drives it can show, wait and stop. */
 export function* march(
@@ -52,6 +59,8 @@ export function* march(
   let stages = 0;
   let lost = 0;
   let ended: March['ended'] = 'solid';
+  let left = toGive;
+  let needed = Infinity;
 
   while (record.frozen() < metal.length) {
     if (time >= until) {
@@ -62,7 +71,8 @@ export function* march(
       ended = 'steps';
       break;
     }
-    const step = Math.min(Math.max(pace.shortest, Math.min(pace.longest, pace.growth * time)), until - time);
+    const usual = Math.max(pace.shortest, Math.min(pace.longest, pace.growth * time));
+    const step = Math.min(usual, Math.max(towardsEnd.part * needed, towardsEnd.least * usual), until - time);
     engine.refresh(newest);
     const s = stagesFor(step / engine.safeStep);
     let leaving: [before: number, now: number] = [0, 0];
@@ -78,7 +88,10 @@ export function* march(
     time += step;
     steps += 1;
     stages += s;
-    yield { time, progress: toGive > 0 ? 1 - metalHeat(newest) / toGive : 1, newest, record };
+    const now = metalHeat(newest);
+    needed = now < left ? (now * step) / (left - now) : Infinity;
+    left = now;
+    yield { time, progress: toGive > 0 ? 1 - now / toGive : 1, newest, record };
   }
   const drift =
     Math.abs(totalHeat(engine, newest) + lost - atStart) / Math.max(1e-300, Math.abs(allMetalHeat));

@@ -1,15 +1,37 @@
 import type { Case, Pace } from './case.ts';
 import { faceArea } from './conductance.ts';
 import { startOf } from './exact-engine.ts';
-import { indexOf, metalCells, sizeOf, volumeOf } from './mesh.ts';
+import { indexOf, metalCells, sizeOf, volumeOf, type Mesh } from './mesh.ts';
 import { metalRegion } from './substance.ts';
+
+/** Calls back for every face between metal and something else: the cell beside it and the area, m². */
+function eachFace(mesh: Mesh, face: (other: number, area: number) => void): void {
+  const size = sizeOf(mesh);
+  const strides = [1, size[0], size[0] * size[1]];
+  for (let cell = 0; cell < mesh.region.length; cell += 1) {
+    if (mesh.region[cell] !== metalRegion) continue;
+    const at = indexOf(cell, size);
+    for (const d of [0, 1, 2] as const)
+      for (const way of [-1, 1] as const) {
+        const other = cell + way * strides[d]!;
+        if (at[d] + way < 0 || at[d] + way >= size[d] || mesh.region[other] === metalRegion) continue;
+        const low = [...at] as [number, number, number];
+        if (way < 0) low[d] -= 1;
+        face(other, faceArea(mesh, d, low) * (mesh.share?.(d, Math.min(cell, other)) ?? 1));
+      }
+  }
+}
+
+/** Surface of the metal against anything else, m² (or m² for each metre left out). */
+export function metalArea(mesh: Mesh): number {
+  let area = 0;
+  eachFace(mesh, (_, one) => (area += one));
+  return area;
+}
 
 /** About how long it will freeze, s: what the lengths of steps are measured by, never an answer. */
 export function roughTime(given: Case): number {
   const { mesh, metal, others } = given;
-  const size = sizeOf(mesh);
-  const strides = [1, size[0], size[0] * size[1]];
-  const cells = metalCells(mesh);
   let volume = 0;
   let area = 0;
   let hottest = -Infinity;
@@ -17,25 +39,17 @@ export function roughTime(given: Case): number {
   // Of what touches the metal, what draws most.
   let draw = 0;
   let gap = 0;
-  for (const cell of cells) {
+  for (const cell of metalCells(mesh)) {
     volume += volumeOf(mesh, cell);
     hottest = Math.max(hottest, startOf(given, mesh, cell));
-    const at = indexOf(cell, size);
-    for (const d of [0, 1, 2] as const)
-      for (const way of [-1, 1] as const) {
-        const next = cell + way * strides[d]!;
-        if (at[d] + way < 0 || at[d] + way >= size[d]) continue;
-        const region = mesh.region[next]!;
-        if (region === metalRegion) continue;
-        const low = [...at] as [number, number, number];
-        if (way < 0) low[d] -= 1;
-        area += faceArea(mesh, d, low);
-        coldest = Math.min(coldest, startOf(given, mesh, next));
-        const other = others[region - 1]!;
-        draw = Math.max(draw, Math.sqrt(other.k * other.rhoc));
-        gap = Math.max(gap, 1 / other.h);
-      }
   }
+  eachFace(mesh, (cell, one) => {
+    const other = others[mesh.region[cell]! - 1]!;
+    area += one;
+    coldest = Math.min(coldest, startOf(given, mesh, cell));
+    draw = Math.max(draw, Math.sqrt(other.k * other.rhoc));
+    gap = Math.max(gap, 1 / other.h);
+  });
   const middle = (metal.solidus + metal.liquidus) / 2;
   const heat =
     metal.rho *

@@ -19,7 +19,7 @@ export interface Frozen {
 }
 
 /** Notes for each metal cell when its heat passes the liquidus and the solidus, and how it was fed. */
-export interface Record extends Frozen {
+export interface FreezeRecord extends Frozen {
   readonly traces: readonly Trace[];
   /** Hottest each region has been, K. */
   readonly hottest: Float64Array;
@@ -32,7 +32,7 @@ export interface Record extends Frozen {
 /** Share of the range in which cooling is timed: the last part to freeze. */
 const tail = 0.1;
 
-export function startRecord(engine: Engine, probes: readonly (readonly number[])[]): Record {
+export function startRecord(engine: Engine, probes: readonly (readonly number[])[]): FreezeRecord {
   const { metal, curve, guard, heat, temperature, mesh, zero } = engine;
   const fill = (): Float32Array => new Float32Array(metal.length).fill(Number.NaN);
   const liquidus = fill();

@@ -1,8 +1,9 @@
 import type { Case } from './case.ts';
-import { conductanceAcross } from './conductance.ts';
+import { conductanceOf, jointAfter } from './conductance.ts';
 import type { Engine } from './engine.ts';
 import { heatCurve } from './enthalpy.ts';
 import { startOf, zeroOf } from './exact-engine.ts';
+import { jointsOf } from './joints.ts';
 import { metalCells, sizeOf, volumeOf } from './mesh.ts';
 import { noSkin, openSkin, skinOf } from './outside.ts';
 import { metalRegion } from './substance.ts';
@@ -30,7 +31,8 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
   kernel.describe({ ...curve, perHeat: worth.map((each) => 1 / each) });
   const metal = metalCells(mesh);
   const { k } = substance;
-  const changes = k.solid !== k.liquid;
+  const surface = k.solid === k.liquid ? undefined : jointsOf(mesh, others, false);
+  const spacing = Math.cbrt(volume);
 
   const capacity = (cell: number): number => worth[mesh.region[cell]!]!;
   const most = (cell: number): number =>
@@ -41,14 +43,10 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
       : most(cell);
   const isLast = (d: 0 | 1 | 2, cell: number): boolean =>
     Math.floor(cell / strides[d]) % size[d] === size[d] - 1;
-  const join = (d: 0 | 1 | 2, cell: number, a: number, b: number): void => {
-    toNext[d][cell + guard] = conductanceAcross(mesh, others, d, cell, cell + strides[d], a, b);
-  };
-
   // Between two cells of one substance it is the same everywhere.
   const alike = [0, ...others].map((_, region) => {
     const own = region === metalRegion ? Math.max(k.solid, k.liquid) : others[region - 1]!.k;
-    return own * Math.cbrt(volume);
+    return own * spacing;
   });
   for (let cell = 0; cell < count; cell += 1) {
     const warm = startOf(given, mesh, cell) - zero;
@@ -58,7 +56,12 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
     for (const d of [0, 1, 2] as const) {
       if (isLast(d, cell)) continue;
       if (mesh.region[cell + strides[d]] === region) toNext[d][cell + guard] = alike[region]!;
-      else join(d, cell, most(cell), most(cell + strides[d]));
+      else
+        toNext[d][cell + guard] = conductanceOf(
+          jointAfter(mesh, others, d, cell),
+          most(cell),
+          most(cell + strides[d]),
+        );
     }
   }
 
@@ -85,15 +88,24 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
 
   function refresh(newest: 0 | 1): void {
     openSkin(skin, outside, (cell) => temperature[newest][cell + guard]! + zero);
-    if (!changes) return;
-    for (const cell of metal)
+    if (!surface) return;
+    for (const cell of metal) {
+      const own = kOf(cell, newest);
       for (const d of [0, 1, 2] as const) {
         const next = cell + strides[d];
-        if (!isLast(d, cell)) join(d, cell, kOf(cell, newest), kOf(next, newest));
-        const before = cell - strides[d];
-        if (before >= 0 && !isLast(d, before) && mesh.region[before] !== metalRegion)
-          join(d, before, kOf(before, newest), kOf(cell, newest));
+        if (isLast(d, cell) || mesh.region[next] !== metalRegion) continue;
+        toNext[d][cell + guard] = (2 * spacing) / (1 / own + 1 / kOf(next, newest));
       }
+    }
+    for (let n = 0; n < surface.count; n += 1) {
+      const cell = surface.cell[n]!;
+      const d = surface.axis[n] as 0 | 1 | 2;
+      toNext[d][cell + guard] =
+        1 /
+        (surface.one[n]! / kOf(cell, newest) +
+          surface.two[n]! / kOf(cell + strides[d], newest) +
+          surface.gap[n]!);
+    }
   }
 
   function stage(newest: 0 | 1, back: number, seconds: number): void {
@@ -118,7 +130,7 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
 
   refresh(0);
   // Beside the kernel's arrays, each metal cell keeps its number, its last heat and five results.
-  const bytes = kernel.bytes + 4 * 7 * metal.length + 28 * skin.cells.length;
+  const bytes = kernel.bytes + 4 * 7 * metal.length + 28 * skin.cells.length + 29 * (surface?.count ?? 0);
   return {
     mesh,
     curve,
