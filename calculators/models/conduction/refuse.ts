@@ -22,7 +22,7 @@ export function refuse(given: Case): string | undefined {
     if (!(outside.temperature > 0)) return 'The outside is colder than absolute zero, −273.15 °C.';
     if (outside.kind === 'air' && !(outside.h >= 0 && outside.emissivity >= 0 && outside.emissivity <= 1))
       return 'The coefficient of the air must not be below nought, nor the emissivity outside 0 to 1.';
-    if (outside.temperature >= metal.solidus)
+    if (given.until === undefined && outside.temperature >= metal.solidus)
       return `The outside, at ${celsius(outside.temperature)}, is as hot as the solidus: the metal would never be solid.`;
   }
   return refuseWarmth(given);
