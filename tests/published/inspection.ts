@@ -2,20 +2,24 @@ import type { PublishedCheck } from './check.ts';
 
 const water = (
   id: string,
-  T: '5 °C' | '15 °C' | '20 °C' | '25 °C' | '40 °C',
+  T: '15 °C' | '20 °C' | '22 °C' | '25 °C' | '30 °C',
   expect: PublishedCheck['expect'],
-) =>
-  ({
-    id,
-    formula: 'inspection/water-density',
-    title: `Water at ${T}`,
-    given: { T },
-    find: 'rho',
-    expect,
-    tolerance: '0.006 kg/m³',
-    source: { key: 'crc-handbook', at: 'standard density of water', how: 'memory' },
-    note: 'Tables on the 1990 scale lie some thousandths of a kilogram from this 1968-scale fit.',
-  }) as const satisfies PublishedCheck;
+  source: PublishedCheck['source'] = {
+    key: 'water-density-list',
+    at: 'list of the density of water by temperature',
+    how: 'read',
+  },
+): PublishedCheck => ({
+  id,
+  formula: 'inspection/water-density',
+  title: `Water at ${T}`,
+  given: { T },
+  find: 'rho',
+  expect,
+  tolerance: '0.006 kg/m³',
+  source,
+  note: 'Tables lie some thousandths of a kilogram from this 1968-scale fit.',
+});
 
 export const inspectionChecks: readonly PublishedCheck[] = [
   {
@@ -36,8 +40,7 @@ export const inspectionChecks: readonly PublishedCheck[] = [
     find: 'rho',
     expect: '10.4 g/cm³',
     tolerance: '0.05 g/cm³',
-    source: { key: 'openstax-physics', at: 'ch. 11, example on an ancient coin', how: 'memory' },
-    note: 'The two weighings were read in a public answer; the printed density is recalled.',
+    source: { key: 'openstax-physics', at: 'section 11.7, example on an ancient coin', how: 'read' },
   },
   {
     id: 'M29',
@@ -53,9 +56,34 @@ export const inspectionChecks: readonly PublishedCheck[] = [
       how: 'read',
     },
   },
-  water('water-5', '5 °C', '999.967 kg/m³'),
-  water('water-15', '15 °C', '999.103 kg/m³'),
-  water('water-20', '20 °C', '998.207 kg/m³'),
-  water('water-25', '25 °C', '997.047 kg/m³'),
-  water('water-40', '40 °C', '992.216 kg/m³'),
+  {
+    id: 'wet-weighing-bone',
+    formula: 'inspection/density',
+    title: 'Bird bone of 45.0 g that reads 3.60 g in water',
+    given: { m_a: '45.0 g', m_w: '3.60 g', rho_w: '1 g/cm³' },
+    find: 'rho',
+    expect: '1.09 g/cm³',
+    tolerance: '0.5 %',
+    source: { key: 'openstax-physics', at: 'section 11.7, problem with its answer, part c', how: 'read' },
+  },
+  {
+    id: 'soil-pores',
+    formula: 'inspection/porosity',
+    title: 'Pores of a soil of 1.35 g/cm³ whose grains have 2.65 g/cm³',
+    given: { rho: '1.35 g/cm³', rho_0: '2.65 g/cm³' },
+    find: 'phi',
+    expect: '49 %',
+    tolerance: '0.5 %',
+    source: { key: 'soil-problems', at: 'problem 6', how: 'read' },
+    note: 'Printed to two figures; the exact figure is 49.06 %.',
+  },
+  water('water-15', '15 °C', '999.1026 kg/m³'),
+  water('water-20', '20 °C', '998.20675 kg/m³', {
+    key: 'tanaka-water',
+    at: 'formula for air-free water, its value printed in the documentation of a hydrology library',
+    how: 'read',
+  }),
+  water('water-22', '22 °C', '997.7735 kg/m³'),
+  water('water-25', '25 °C', '997.0479 kg/m³'),
+  water('water-30', '30 °C', '995.6502 kg/m³'),
 ];

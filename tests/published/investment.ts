@@ -12,13 +12,13 @@ const saturated = (
   find: 'p',
   expect,
   tolerance: '0.1 %',
-  source: { key: 'cengel-boles', at: 'Table A-4, saturated water', how: 'memory' },
+  source: { key: 'water-tables', at: 'saturated water, temperature table', how: 'read' },
 });
 
 export const investmentChecks: readonly PublishedCheck[] = [
-  saturated('steam-5', '5 °C', '0.8725 kPa'),
-  saturated('steam-15', '15 °C', '1.7057 kPa'),
-  saturated('steam-20', '20 °C', '2.3392 kPa'),
-  saturated('steam-25', '25 °C', '3.1698 kPa'),
-  saturated('steam-40', '40 °C', '7.3851 kPa'),
+  saturated('steam-5', '5 °C', '0.8721 kPa'),
+  saturated('steam-15', '15 °C', '1.7051 kPa'),
+  saturated('steam-20', '20 °C', '2.339 kPa'),
+  saturated('steam-25', '25 °C', '3.169 kPa'),
+  saturated('steam-40', '40 °C', '7.384 kPa'),
 ];

@@ -1,5 +1,6 @@
 import { alloyChecks, toleranceChecks } from './alloys.ts';
 import { benchModelChecks } from './bench-models.ts';
+import { flaskModelChecks } from './flask-models.ts';
 import { frontChecks } from './front.ts';
 import type { ModelCheck } from './model-check.ts';
 import { warmingChecks } from './warming.ts';
@@ -10,5 +11,6 @@ export const modelChecks: readonly ModelCheck[] = [
   ...alloyChecks,
   ...toleranceChecks,
   ...benchModelChecks,
+  ...flaskModelChecks,
   ...frontChecks,
 ];

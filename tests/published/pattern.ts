@@ -16,6 +16,24 @@ const perFoot = (
   source: { key: 'dooley', at: 'table of pattern allowances', how: 'read' },
 });
 
+const leans = (
+  id: string,
+  h: '1 in' | '0.5 in',
+  theta: '1 deg' | '3 deg' | '5 deg',
+  expect: '0.0175 in' | '0.052 in' | '0.044 in',
+  tolerance: '0.3 %' | '1 %' | '1.2 %',
+  key: 'draft-table' | 'draft-chart',
+): PublishedCheck => ({
+  id,
+  formula: 'pattern/draft',
+  title: `Lean of a side ${h} deep at ${theta}`,
+  given: { h, theta },
+  find: 'd',
+  expect,
+  tolerance,
+  source: { key, at: `row of ${h}`, how: 'read' },
+});
+
 export const patternChecks: readonly PublishedCheck[] = [
   perFoot('A03', 'cast iron, 3/32 in', '12.09375 in', '0.781 %'),
   perFoot('A04', 'tin, steel and brass, 3/16 in', '12.1875 in', '1.562 %'),
@@ -41,5 +59,19 @@ export const patternChecks: readonly PublishedCheck[] = [
     tolerance: '0.05 %',
     source: { key: 'gate-me', at: '2004, volume ratio of pattern and casting', how: 'read' },
     note: 'Three equal factors in a row, as length, width and height make a volume.',
+  },
+  leans('draft-1', '1 in', '1 deg', '0.0175 in', '0.3 %', 'draft-table'),
+  leans('draft-3', '1 in', '3 deg', '0.052 in', '1 %', 'draft-chart'),
+  leans('draft-half-5', '0.5 in', '5 deg', '0.044 in', '1.2 %', 'draft-chart'),
+  {
+    id: 'three-rises',
+    formula: 'pattern/allowance-chain',
+    title: 'Three rises of 12 %, one upon the other: 40.4928 % in all',
+    given: { L: '1 m', s_1: '12 %', s_2: '12 %', s_3: '12 %' },
+    find: 'L_0',
+    expect: '1.404928 m',
+    tolerance: '0.0001 %',
+    source: { key: 'percent-answers', at: 'successive increases of 12, 12 and 12 per cent', how: 'read' },
+    note: 'Larger than any allowance; the chain is the same.',
   },
 ];
