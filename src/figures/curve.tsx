@@ -11,7 +11,8 @@ const dashes = ['', '7 4', '2 4', '10 3 2 3'] as const;
 const place = (value: number, { low, high, log }: Axis): number =>
   log ? Math.log(value / low) / Math.log(high / low) : (value - low) / (high - low);
 
-const amount = (value: number, { unit }: Axis): string => `${plain(figures(value, 3))}${unit && ` ${unit}`}`;
+const amount = (value: number | string, { unit }: Axis): string =>
+  `${plain(value)}${unit && `\u00a0${unit}`}`;
 
 const plain = (value: number | string): string => String(value).replace('-', '−');
 
@@ -38,10 +39,14 @@ export function Curve(props: CurveProps): JSX.Element {
       .join('');
   };
   const ends = lines.map(({ values }) => up(values.findLast((value) => value !== null) ?? y.low));
-  const labels = spaced(ends, 15);
+  const lowest = box.foot - 15 * (lines.length - 1);
+  const labels = spaced(
+    ends.map((end) => Math.min(end, lowest)),
+    15,
+  );
   const read = lines.map(({ label, values }) => {
     const value = values[at] ?? null;
-    return `${label && `${label} gives `}${value === null ? 'no answer' : amount(figures(value, 3), y)}`;
+    return `${label && `${label} gives `}${value === null ? 'no answer' : amount(value === 0 ? 0 : figures(value, 3), y)}`;
   });
   const says = `At ${amount(steps[at]!, x)}, ${y.name}: ${read.join('; ')}.`;
   return (
