@@ -1046,7 +1046,8 @@ export const sources = {
   },
   'meyer-balsara-aslam': {
     authors: 'Meyer, C. D.; Balsara, D. S.; Aslam, T. D.',
-    title: 'A stabilized Runge–Kutta–Legendre method for explicit super-time-stepping of parabolic and mixed equations',
+    title:
+      'A stabilized Runge–Kutta–Legendre method for explicit super-time-stepping of parabolic and mixed equations',
     year: '2014',
     where: 'Journal of Computational Physics 257, 594–626',
     doi: '10.1016/j.jcp.2013.08.021',
