@@ -1,6 +1,7 @@
 /**
  * Calculations with fewer than two figures read at a source, and where was looked for them.
- * The evidence page prints these lines; a test says when a line is missing or no longer needed.
+ * The evidence page prints these lines, and "not looked for yet" where there is none; a test says when a
+ * line is no longer needed.
  */
 export const looked: Readonly<Record<string, string>> = {
   // charge
