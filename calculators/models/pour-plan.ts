@@ -14,7 +14,7 @@ export const pourPlan = defineModel({
     'Will this part fill, be sharp, stay out of the sand and come out sound, and what would have to change?',
   inputs: { ...partInputs, ...metalInputs, ...mouldInputs, ...pourInputs, ...crucibleInputs, ...shopInputs },
   outputs,
-  run: runPlan,
+  run: (inputs) => runPlan(inputs, { warming: true }),
   assumes: [
     'each line is one formula with its own assumptions; press it to read them',
     'the front of the metal meets fresh sand, so the interface form of the flow time leads',

@@ -1,6 +1,7 @@
 import type { Check, QuantityInput, Values } from '../../core/model.ts';
 import { toSI } from '../../core/units.ts';
 import { pourPlan } from '../pour-plan.ts';
+import { runPlan } from './run.ts';
 import { rootBetween } from './bracket.ts';
 
 /** One input, all others as they are, and the value at which the check just holds. */
@@ -35,7 +36,7 @@ function lookingFrom(now: number, end: number): number[] {
 }
 
 const checkOf = (inputs: Values, id: string): Check | undefined =>
-  pourPlan.run(inputs).checks.find((check) => check.id === id);
+  runPlan(inputs, { warming: id === 'warming' }).checks.find((check) => check.id === id);
 
 /** The least change of this lever that makes the check hold, or undefined when none in its range does. */
 export function changeOfLever(inputs: Values, id: string, lever: string): Change | undefined {
@@ -61,8 +62,7 @@ export function changeOfLever(inputs: Values, id: string, lever: string): Change
 
 function brokenBy(before: Values, after: Values): string[] {
   const failing = (inputs: Values): string[] =>
-    pourPlan
-      .run(inputs)
+    runPlan(inputs, { warming: true })
       .checks.filter(({ verdict, margin }) => verdict === 'fails' && margin < -1e-6)
       .map(({ id }) => id);
   const already = new Set(failing(before));

@@ -5,6 +5,7 @@ import { judgeCrucible, workCharge } from './charge.ts';
 import { judgeFeeding } from './feeding.ts';
 import { workCooling, workFreezing } from './freezing.ts';
 import { noteLimits } from './limits.ts';
+import { workHazards } from './hazards.ts';
 import { judgeMelt } from './melt.ts';
 import { judgeMould } from './mould.ts';
 import { outputs } from './outputs.ts';
@@ -13,13 +14,18 @@ import { judgeEntry, judgeRaces, workRace } from './race.ts';
 import { judgeDryness, judgeFume } from './safety.ts';
 import { judgeLift, judgePenetration, judgeSand } from './sand.ts';
 import { readSections, type Section } from './sections.ts';
+import { judgeWarming } from './warming.ts';
 import { startWorking } from './working.ts';
 
 const surface = (sections: readonly Section[]): number =>
   sections.reduce((sum, { volume, modulus }) => sum + volume / modulus, 0);
 
-/** Every decision of one pour, in the order it is taken. Pure; what is not known is left out and said in a note. */
-export function runPlan(inputs: Values): Result {
+/**
+ * Every decision of one pour, in the order it is taken. Pure; what is not known is left out and said in a note.
+ * Without `warming` the hours in oven or kiln are left out: nothing else hangs on them, and their series cost
+ * more than all the rest, so trials and searches for another check go without.
+ */
+export function runPlan(inputs: Values, { warming }: { readonly warming: boolean }): Result {
   const working = startWorking(inputs);
   const sections = readSections(working);
   const charge = workCharge(working, sections);
@@ -38,6 +44,7 @@ export function runPlan(inputs: Values): Result {
     ...crucible,
     ...judgeRaces(working, races, drive),
     ...judgeMould(working, races, cooling),
+    ...(warming ? judgeWarming(working) : []),
     ...judgeEntry(races, drive),
     ...judgeGateSpeed(working, drive),
     ...judgeEdge(working, drive),
@@ -51,6 +58,7 @@ export function runPlan(inputs: Values): Result {
     ...judgeBlowBack(working, drive),
     ...judgeFume(working),
   ];
+  workHazards(working, charge, drive);
   workAfter(working, charge, sections, races, cooling);
   noteLimits(working, races);
   const values = Object.fromEntries(

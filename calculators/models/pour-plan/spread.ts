@@ -2,6 +2,7 @@ import type { Values, Watch } from '../../core/model.ts';
 import { sampleSpread, type Spread } from '../../core/spread.ts';
 import { numbersOf, withNumbers } from '../inputs.ts';
 import { pourPlan } from '../pour-plan.ts';
+import { runPlan } from './run.ts';
 
 export interface PlanSpread {
   /** The 95 % interval of every output the plan gives, and the inputs it comes from. */
@@ -28,7 +29,7 @@ export function planSpread(
     watch = {},
   }: { readonly seed?: string; readonly count?: number; readonly watch?: Watch } = {},
 ): PlanSpread | undefined {
-  const now = pourPlan.run(inputs);
+  const now = runPlan(inputs, { warming: false });
   const names = Object.keys(now.values);
   const holding = now.checks.filter(({ margin }) => margin >= 0).map(({ id }) => id);
   const held: Record<string, number> = Object.fromEntries(now.checks.map(({ id }) => [id, 0]));
@@ -43,7 +44,7 @@ export function planSpread(
     (numbers) => {
       stopped ||= watch.cancelled?.() ?? false;
       if (stopped) return nothing;
-      const { values, checks } = pourPlan.run(withNumbers(pourPlan, inputs, numbers));
+      const { values, checks } = runPlan(withNumbers(pourPlan, inputs, numbers), { warming: false });
       const margins = new Map(checks.map(({ id, margin }) => [id, margin]));
       for (const { id, margin } of checks) if (id in held && margin >= 0) held[id]! += 1;
       if (holding.every((id) => (margins.get(id) ?? -1) >= 0)) together += 1;

@@ -43,11 +43,17 @@ const before = [
   'pattern.length',
   'charge',
   'mould.needed',
+  'oven.time',
+  'kiln.total',
+  'kiln.peak',
   'gauge.reading',
   'melt.energy',
   'melt.time',
   'melt.window',
+  'melt.hydrogen',
 ];
+/** What to have ready, and what one slip would do. */
+const safe = ['spill.wall', 'spill.sand', 'radiant', 'drop', 'run-out', 'vapour'];
 const after = ['release', 'last', 'cool', 'weigh.water'];
 
 interface Shown {
@@ -327,6 +333,15 @@ export function PourPlan(props: PlanProps) {
             <Decision key={check.id} check={check} {...worked} />
           ))}
         </ol>
+        <section class="on-screen" aria-labelledby="safe">
+          <h3 id="safe">To be safe</h3>
+          <p class="local">Shown to teach, never to permit. Your local rules and licensed people decide.</p>
+          <ul class="figures">
+            {safe.map((name) => (
+              <NumberRow key={name} name={name} {...worked} />
+            ))}
+          </ul>
+        </section>
         <h3>After the pour</h3>
         <ul class="figures">
           {after.map((name) => (
