@@ -41,6 +41,7 @@ export function formulaSpread(
   given: Readonly<Record<string, number>>,
   widths: Widths,
   find: string,
+  count = 2000,
 ): Spread | undefined {
   const answer = (values: Readonly<Record<string, number>>): number => {
     const solved = solve(formula, values, find);
@@ -52,7 +53,7 @@ export function formulaSpread(
   const narrow = names.every((name) => widths[name]! <= firstOrderUpTo * Math.abs(given[name]!));
   return narrow
     ? firstOrder(answer, value, given, widths, names)
-    : sampleSpread((values) => ({ answer: answer(values) }), given, widths, { seed: formula.id, count: 2000 })
+    : sampleSpread((values) => ({ answer: answer(values) }), given, widths, { seed: formula.id, count })
         .answer;
 }
 

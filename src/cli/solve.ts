@@ -138,6 +138,8 @@ export async function solveModel(model: Model, call: Call, files: Files): Promis
     if (!names.includes(name))
       throw new UsageError(`${model.id} has no input "${name}"${didYouMean(name, names)}`);
   }
+  for (const [name, text] of Object.entries(texts))
+    if (model.inputs[name]?.kind === 'list') texts[name] = rowsFrom(name, text);
   const { values, problems } = completeInputs(model, texts, resolvedMaterials(materials));
   if (problems.length > 0) throw new UsageError(problems.join('\n'));
   const start = performance.now();
@@ -149,6 +151,18 @@ export async function solveModel(model: Model, call: Call, files: Files): Promis
       ? JSON.stringify({ ...result, milliseconds }, null, 2)
       : resultText(model, result),
   };
+}
+
+/** A list of rows as typed in one word: JSON, as in a file given with `--input`. */
+function rowsFrom(name: string, text: unknown): unknown {
+  if (typeof text !== 'string') return text;
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    throw new UsageError(
+      `${name} is a list: write it as rows, like ${name}='[{"name": "web", "thickness": "2 mm"}]', or in a file with --input`,
+    );
+  }
 }
 
 /** A model's result as lines: values, then checks, then notes. */

@@ -21,15 +21,15 @@ table(
   })),
 );
 
-// One input 10 % uncertain makes the spread a sampled one, of 2,000 draws.
+// One input 10 % uncertain makes the spread a sampled one.
 table(
-  'Each formula, with its spread sampled',
+  'Each formula, with its spread from 10,000 draws',
   given.map(({ formula, find, usual }) => {
     const [name = ''] = Object.keys(usual).filter((symbol) => symbol !== find && usual[symbol] !== 0);
     return {
       name: formula.id,
       run: () =>
-        formulaSpread(formula, usual, { [name]: Math.abs(usual[name] ?? 0) / 10 }, find)?.spread ?? 0,
+        formulaSpread(formula, usual, { [name]: Math.abs(usual[name] ?? 0) / 10 }, find, 10_000)?.spread ?? 0,
     };
   }),
 );

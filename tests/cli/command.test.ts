@@ -20,6 +20,13 @@ const run = (args: readonly string[], contents?: Record<string, string>) =>
   command(args, filesWith(contents));
 
 describe('the command line', () => {
+  it('takes a list of rows as one word', async () => {
+    const rows =
+      '[{"name": "Frame", "thickness": "4.5 mm", "width": "4.5 mm", "length": "45 mm", "speed": "0.3 m/s"}]';
+    const answer = await run(['solve', 'filling/temperature-chain', `runs=${rows}`]);
+    expect(answer.out).toMatch(/after the last section: [\d ]+ °C/);
+  });
+
   it('prints how it is called, and counts a bare call as a wrong one', async () => {
     expect(await run(['--help'])).toMatchObject({ code: 0 });
     expect((await run([])).code).toBe(2);
@@ -50,6 +57,7 @@ describe('the command line', () => {
     [['solve', 'filling/velocity', '--input', 'gone.json'], 'cannot read gone.json'],
     [['solve', 'filling/velocity', '--jsn'], 'did you mean "json"'],
     [['solve', 'constructor'], 'no formula or model "constructor"'],
+    [['solve', 'filling/temperature-chain', 'runs=frame'], 'runs is a list: write it as rows'],
     [['plan'], 'which plan?'],
     [['plan', 'gone.json'], 'cannot read gone.json'],
   ])('answers %j with exit code 2 and the remedy', async (args, message) => {

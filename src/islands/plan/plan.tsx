@@ -53,7 +53,7 @@ const before = [
   'melt.hydrogen',
 ];
 /** What to have ready, and what one slip would do. */
-const safe = ['spill.wall', 'spill.sand', 'radiant', 'drop', 'run-out', 'vapour'];
+const safe = ['spill.sand', 'radiant', 'drop', 'run-out', 'vapour'];
 const after = ['release', 'last', 'cool', 'weigh.water'];
 
 interface Shown {
