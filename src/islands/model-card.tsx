@@ -128,8 +128,18 @@ export function ModelCard(props: ModelCardProps) {
 const amountOf = (output: Output | undefined, value: number): string =>
   output ? printQuantity(value, output.show ?? output.unit) : printNumber(value);
 
+/** What the bench says for a unit of the equations; the others are said as they are. */
+const bench: Partial<Record<Output['unit'], Output['unit']>> = {
+  K: '°C',
+  ΔK: 'Δ°C',
+  m: 'mm',
+  Pa: 'kPa',
+  kg: 'g',
+  'm³/s': 'cm³/s',
+};
+
 const stepAmount = (output: Output | undefined, value: number, unit: Output['unit'] | undefined): string =>
-  output ? amountOf(output, value) : unit ? printQuantity(value, unit) : printNumber(value);
+  output ? amountOf(output, value) : unit ? printQuantity(value, bench[unit] ?? unit) : printNumber(value);
 
 const lineOf = (output: Output | undefined, name: string, value: number): string =>
   `${output?.name ?? name} ${amountOf(output, value)}`;
