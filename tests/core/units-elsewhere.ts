@@ -1,3 +1,4 @@
+// @ts-expect-error the package has no type declarations
 import ucumPackage from '@lhncbc/ucum-lhc';
 import { all, create } from 'mathjs';
 import type { UnitSymbol } from '../../calculators/core/units.ts';

@@ -1,4 +1,3 @@
-// @ts-expect-error the package has no type declarations
 import { describe, expect, it } from 'vitest';
 import {
   dimensionText,
