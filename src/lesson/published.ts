@@ -119,3 +119,6 @@ export const compared: readonly Compared[] = [
   ...solidChecks.map(solidRow),
   ...modelChecks.map(modelRow),
 ];
+
+export { agreements } from '../../tests/published/libraries.ts';
+export { looked } from '../../tests/published/looked.ts';

@@ -2,7 +2,7 @@ import type { PublishedCheck } from './check.ts';
 
 const water = (
   id: string,
-  T: '15 °C' | '20 °C' | '22 °C' | '25 °C' | '30 °C',
+  T: '15 °C' | '20 °C' | '25 °C' | '30 °C' | '40 °C',
   expect: PublishedCheck['expect'],
   source: PublishedCheck['source'] = {
     key: 'water-density-list',
@@ -83,7 +83,11 @@ export const inspectionChecks: readonly PublishedCheck[] = [
     at: 'formula for air-free water, its value printed in the documentation of a hydrology library',
     how: 'read',
   }),
-  water('water-22', '22 °C', '997.7735 kg/m³'),
   water('water-25', '25 °C', '997.0479 kg/m³'),
   water('water-30', '30 °C', '995.6502 kg/m³'),
+  water('water-40', '40 °C', '992.216 kg/m³', {
+    key: 'crc-handbook',
+    at: 'standard density of water',
+    how: 'memory',
+  }),
 ];
