@@ -7,6 +7,8 @@ export const looked: Readonly<Record<string, string>> = {
   // charge
   // pattern
   // sand
+  'sand/grain-fineness':
+    'One laboratory sheet was read with its masses. Laboratory reports, journal papers on river sands and data sheets of silica sand print a number without the masses on the sieves, or break off before the table.',
   // investment
   // freezing
   // filling
