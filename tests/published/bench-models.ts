@@ -262,7 +262,7 @@ export const benchModelChecks: readonly ModelCheck[] = [
     ['1', '0.012558', '1.006', '0.009'],
     '0.393 1',
     '2 %',
-    { key: 'nist-dataplot', at: 'ISO 13528 En score, first line of the printed example', how: 'read' },
+    { key: 'nist-dataplot', at: 'ISO 13528 En score, first line of the printed example', how: 'memory' },
     'The doubt of the reference is twice the deviation of the data, 0.006279, which is recalled; the doubt of the batch is printed as 0.009, good to a twentieth.',
   ),
   sized(

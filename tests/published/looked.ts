@@ -17,5 +17,7 @@ export const looked: Readonly<Record<string, string>> = {
   // melting
   // safety
   // inspection
+  'inspection/compare':
+    'Proficiency-test examples and a statistics handbook: a second one gives its deviation only in data that was recalled, so it stands among the recalled.',
   // the plan
 };
