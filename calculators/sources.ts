@@ -960,12 +960,6 @@ export const sources = {
     year: '',
     where: 'Public page for ships, with worked examples',
   },
-  'ferrosilicon-note': {
-    authors: 'Unattributed',
-    title: 'Raw material for a tonne of 75 % ferrosilicon',
-    year: '',
-    where: 'Public page of a trader, in Malay',
-  },
   'tank-guide': {
     authors: 'Unattributed',
     title: 'Capacity of a tank and what it holds when partly filled',
@@ -977,12 +971,6 @@ export const sources = {
     title: 'Word problems on mixing alloys',
     year: '',
     where: 'Public pages of algebra tutors, with worked answers',
-  },
-  'sand-sieve-sheet': {
-    authors: 'Unattributed',
-    title: 'Sand testing: grain fineness by sieving',
-    year: '2011',
-    where: 'Laboratory sheet, read as public course material',
   },
   'uncertainty-sheet': {
     authors: 'University of North Carolina',
@@ -1014,12 +1002,6 @@ export const sources = {
     year: '',
     where: 'Read on the pages of dealers',
   },
-  'bench-diary': {
-    authors: 'Jewellers',
-    title: 'A bench diary: investing a flask',
-    year: '2010',
-    where: 'Public diary page that quotes a maker’s mixing chart',
-  },
   'garage-problems': {
     authors: 'CORD, Michigan',
     title: 'Mathematics for motor mechanics: work examples',
@@ -1031,12 +1013,6 @@ export const sources = {
     title: 'Questions on machining and quality, with worked answers',
     year: '',
     where: 'Public question pages',
-  },
-  'planning-problems': {
-    authors: 'Unattributed',
-    title: 'Exercises in project and process planning',
-    year: '',
-    where: 'Public question and essay pages with worked answers',
   },
   'ecourses-fluids': {
     authors: 'Writers not named',

@@ -100,21 +100,16 @@ function run(given: Values): Result {
   const channel = pour.channels[at]!;
   const wetted = pour.channels.reduce((sum, { area, alike, length }) => sum + area * alike * length, 0);
   const steps: Step[] = [];
-  const {
-    k,
-    rho_mould: rho,
-    c_mould: c,
-  } = {
-    k: numberAt(given, 'k'),
-    rho_mould: numberAt(given, 'rho_mould'),
-    c_mould: numberAt(given, 'c_mould'),
-  };
   if (Number.isNaN(numberAt(given, 'b')))
     steps.push({
       id: 'b',
       title: 'How greedily the mould drinks heat',
       formula: 'freezing/heat-diffusivity',
-      given: { k, rho, c },
+      given: {
+        k: numberAt(given, 'k'),
+        rho: numberAt(given, 'rho_mould'),
+        c: numberAt(given, 'c_mould'),
+      },
       find: 'b',
       value: pour.mould.b,
       unit: 'J·s^-½/(m²·K)',
@@ -202,7 +197,7 @@ export const front = defineModel({
     'smooth walls; a front that surges past what the pressure holds falls back; metal does not run back otherwise',
     'the wall takes heat by how long each place has been covered, through the interface coefficient and a mould thick enough that its outside stays cool',
     'flow stops when a fixed share of the metal at the head is solid; until then it is as thin as liquid',
-    'measured lengths rise faster with superheat than this says, most of all where a shell grows on a chilling wall',
+    'measured lengths rise faster with superheat than this says, most of all where a shell grows on a chilling wall, and slower with suction: 1.6 to 1.7 times from 5 to 30 kPa, here 2.1 to 2.2',
     'sections share one flow: what helps one may starve another',
     'air is pushed out through the sand at one temperature; steam and smoke are given, not worked',
   ],

@@ -75,7 +75,7 @@ function working(given: Values, laid: Laid, found: Freezing): Step[] {
         find: 't',
         value: rule.value,
         unit: 's',
-        note: 'Flat faces, and the metal at one temperature while it freezes: a round part is solid sooner.',
+        note: 'The rule takes flat faces and one freezing temperature: a round part is solid sooner, and a long freezing range, whose heat it leaves out, later.',
       });
   }
   if (found.last) steps.push({ id: 'last', title: 'All solid, solved', value: found.last.time, unit: 's' });
@@ -127,6 +127,7 @@ export const transient = defineModel({
     'numbers of metal and mould that do not change with temperature, but for solid and liquid',
     'one interface coefficient all the time: no gap opens as the metal shrinks',
     'a dry mould: water in it takes up far more heat',
+    'gradient over root of cooling rate is a criterion born in steel: a weak hint for bronze and silver that freeze over a long range',
   ],
   source: {
     key: 'meyer-balsara-aslam',

@@ -30,17 +30,22 @@ export interface CurveProps {
   readonly lines: readonly Line[];
 }
 
-/** Round steps between two ends, on a plain or a logarithmic axis: what the dial can stand on. */
-export function stepsBetween(from: number, to: number, log: boolean): number[] {
-  if (log) {
-    const decades = Math.log10(to / from);
-    const count = Math.max(16, Math.min(60, Math.ceil(decades * 20)));
-    const raw = Array.from({ length: count + 1 }, (_, i) => from * (to / from) ** (i / count));
-    return [...new Set(raw.map((value) => Number(value.toPrecision(2))))];
-  }
+/** Round steps between two ends, on a plain or a logarithmic axis, with one place more where it is asked for. */
+export function stepsBetween(from: number, to: number, log: boolean, also?: number): number[] {
+  const steps = log ? tenfoldSteps(from, to) : evenSteps(from, to);
+  return also === undefined ? steps : [...new Set([...steps, also])].sort((a, b) => a - b);
+}
+
+function evenSteps(from: number, to: number): number[] {
   const step = roundStep((to - from) / 50);
   const count = Math.round((to - from) / step);
   return Array.from({ length: count + 1 }, (_, i) => Number((from + i * step).toPrecision(6)));
+}
+
+function tenfoldSteps(from: number, to: number): number[] {
+  const count = Math.max(16, Math.min(60, Math.ceil(Math.log10(to / from) * 20)));
+  const raw = Array.from({ length: count + 1 }, (_, i) => from * (to / from) ** (i / count));
+  return [...new Set(raw.map((value) => Number(value.toPrecision(2))))];
 }
 
 /** 1, 2 or 5 times a power of ten, no finer than asked. */

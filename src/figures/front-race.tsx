@@ -12,6 +12,15 @@ const lanes = [
   { y: 200, half: 13, label: 232, name: 'lugs' },
   { y: 122, half: 9, label: 104, name: 'top' },
 ] as const;
+/** Why a front stopped, after where. */
+const reasons: Readonly<Record<FrontRaceProps['sections'][number]['ended'][number], string>> = {
+  filled: 'full',
+  froze: 'frozen',
+  waited: 'too stiff at its mouth',
+  gas: 'held by gas',
+  held: 'where the pressure holds it',
+  never: 'where no metal came',
+};
 const across = (mm: number): number => 6 + mm * 4.4;
 
 export function FrontRace({ suctions, times, sections }: FrontRaceProps): JSX.Element {
@@ -85,7 +94,7 @@ export function FrontRace({ suctions, times, sections }: FrontRaceProps): JSX.El
           ? `After ${times[t]} s: ${standing.length > 0 ? standing.map(({ lane, mm, length }) => `${lane.name} ${mm} of ${length} mm`).join(', ') : 'all full'}.`
           : short.length === 0
             ? 'Every section fills.'
-            : `It stops short, ${short.map(({ lane, mm, length }) => `${lane.name} at ${mm} of ${length} mm`).join(', ')}: the pressure holds it no farther, and waiting does not help.`}
+            : `It stops short: ${short.map(({ lane, mm, length, ended }) => `${lane.name} at ${mm} of ${length} mm, ${reasons[ended[p]!]}`).join('; ')}.`}
       </p>
     </>
   );

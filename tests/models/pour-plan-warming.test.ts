@@ -72,9 +72,35 @@ describe('warming in the plan', () => {
     expect('oven.time' in outputs).toBe(false);
   });
 
+  it.each([
+    ['castable-resin', false],
+    ['lime-wood', false],
+    ['casting-wax', true],
+  ])('warns of wax vapour only where there is wax: %s', (pattern, warns) => {
+    const { outputs } = planned({ ...seal, pattern });
+    expect('vapour' in outputs).toBe(warns);
+    expect(outputs['kiln.total']).toBeGreaterThan(0);
+  });
+
   it('is left out of the trials: the hours hang on nothing else', () => {
     const { values, spreads } = planned();
     expect(planSpread(values, spreads, { count: 20 })!.chances).not.toHaveProperty('warming');
+  });
+});
+
+describe('hydrogen in the melt', () => {
+  it.each([
+    // Sieverts’ constants as the gas card cites them: ten to A − B/T, by the root of a hundredth of an atmosphere, cm³ in 100 g.
+    ['aluminium-silicon-12', '750 °C', 10 ** (2.72 - 2700 / 1023.15) / 10],
+    ['aluminium-bronze', '1150 °C', 10 ** (2.378 - 2167 / 1423.15) / 10],
+    ['sterling-silver', '1000 °C', 10 ** (2.154 - 3512 / 1273.15) / 10],
+  ])('goes by the base metal: %s', (metal, temperature, in100g) => {
+    const { outputs } = planned({ metal, 'melt.temperature': temperature });
+    expect((outputs['melt.hydrogen']! * 1e6) / (outputs['charge']! * 10)).toBeCloseTo(in100g, 6);
+  });
+
+  it('is not guessed for a metal whose constants are not known', () => {
+    expect('melt.hydrogen' in planned({ metal: 'pewter' }).outputs).toBe(false);
   });
 });
 

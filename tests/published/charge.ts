@@ -199,17 +199,6 @@ export const chargeChecks: readonly PublishedCheck[] = [
     note: 'A dose of another trade, the same sum. 5000 gallons at the 8.33 lb of the source; nothing is lost there.',
   },
   {
-    id: 'silicon-in-ferrosilicon',
-    formula: 'charge/deoxidiser',
-    title: 'Ferrosilicon of 75 % that holds 42 kg of silicon',
-    given: { m: '100 kg', x: '42 %', P: '75 %', r: '100 %' },
-    find: 'm_d',
-    expect: '56 kg',
-    tolerance: '0.01 %',
-    source: { key: 'ferrosilicon-note', at: 'charge for 75 % ferrosilicon, first step', how: 'read' },
-    note: 'There 100 kg of silica give 42 kg of silicon, which is how much alloy of this strength must be taken to bring as much.',
-  },
-  {
     id: 'tank-three-quarters',
     formula: 'charge/crucible-fit',
     title: 'Tank of 52 L, three quarters full',

@@ -3,28 +3,6 @@ import type { ModelCheck } from './model-check.ts';
 
 const still = { cover: '10 mm', t_kiln: '0 s' } as const;
 
-const sheet = (
-  id: string,
-  diameter: string,
-  height: string,
-  find: 'hold_dry' | 'soak',
-  expect: Quantity,
-): ModelCheck => ({
-  id,
-  model: 'investment/schedule',
-  title: `${find === 'soak' ? 'Soak' : 'Drying hold'} of a flask of ${diameter} by ${height}`,
-  given: { diameter, height },
-  find,
-  expect,
-  tolerance: '0.001 %',
-  source: {
-    key: 'jewellers-forum',
-    at: 'burnout cycles of a maker, quoted in a thread on flask temperatures',
-    how: 'read',
-  },
-  note: 'The usual holds came from such sheets; what is checked is that the middle’s lag asks for no more.',
-});
-
 const slurry = (
   id: string,
   title: string,
@@ -46,7 +24,7 @@ const slurry = (
   note,
 });
 
-/** What others printed of flasks and investments: mixing, time, burnout, and cylinders in air and water. */
+/** What others printed of slurries, and of cylinders in air and water. */
 export const flaskModelChecks: readonly ModelCheck[] = [
   {
     id: 'short-brass-cylinder',
@@ -166,60 +144,4 @@ export const flaskModelChecks: readonly ModelCheck[] = [
     { key: 'plaster-sheet', at: 'older sheet, wet density at a consistency of 74', how: 'read' },
     'The grains are taken as the model starts, 2600 kg/m³; the sheet weighs the plaster just set, which has shrunk a little.',
   ),
-  {
-    id: 'chart-3-by-3',
-    model: 'investment/mix',
-    title: 'Flask of 3 × 3 in by a maker’s chart: 194 mL of water to 18 oz of powder',
-    given: { diameter: '3 in', height: '3 in', ratio: '38.0 %' },
-    find: 'powder',
-    expect: '18 oz',
-    tolerance: '4 %',
-    source: { key: 'bench-diary', at: 'maker’s chart quoted, flask 3 in wide and 3 in tall', how: 'read' },
-    note: 'The chart does not state its surplus nor its pattern; the model’s usual ones are taken, 12 % and 8 g.',
-  },
-  {
-    id: 'cookie-night',
-    model: 'investment/time-budget',
-    title: 'Seven steps one after the other: 26 minutes',
-    given: {
-      working: '60 min',
-      still: '0 s',
-      steps: [
-        { name: 'wash and mix', time: '6 min' },
-        { name: 'dish up', time: '2 min' },
-        { name: 'set the oven', time: '1 min' },
-        { name: 'bake', time: '9 min' },
-        { name: 'cool', time: '5 min' },
-        { name: 'pack', time: '2 min' },
-        { name: 'take the money', time: '1 min' },
-      ],
-    },
-    find: 'used',
-    expect: '26 min',
-    tolerance: '0.001 %',
-    source: { key: 'planning-problems', at: 'case of the cookie bakers, one order', how: 'read' },
-    note: 'Another bench, the same sum.',
-  },
-  {
-    id: 'project-slack',
-    model: 'investment/time-budget',
-    title: 'Steps of 8, 1 and 9 where 20 are to be had: 2 to spare',
-    given: {
-      working: '20 min',
-      still: '0 s',
-      steps: [
-        { name: 'A', time: '8 min' },
-        { name: 'E', time: '1 min' },
-        { name: 'I', time: '9 min' },
-      ],
-    },
-    find: 'left',
-    expect: '2 min',
-    tolerance: '0.001 %',
-    source: { key: 'planning-problems', at: 'network problem, slack of activity I', how: 'read' },
-    note: 'The source counts days.',
-  },
-  sheet('cycle-6-dry', '2.5 in', '2.5 in', 'hold_dry', '2 h'),
-  sheet('cycle-8-soak', '3.5 in', '4 in', 'soak', '1 h'),
-  sheet('cycle-12-soak', '4 in', '8 in', 'soak', '2 h'),
 ];

@@ -5,11 +5,17 @@
  */
 export const looked: Readonly<Record<string, string>> = {
   // charge
+  'charge/deoxidiser':
+    'Foundry handbooks and course notes: doses are given as a share of the melt, never worked with a recovery. One dose of another trade is read.',
   // pattern
   // sand
   'sand/grain-fineness':
-    'One laboratory sheet was read with its masses. Laboratory reports, journal papers on river sands and data sheets of silica sand print a number without the masses on the sieves, or break off before the table.',
+    'Laboratory reports, papers on river sands and data sheets of silica sand print a number without the masses on the sieves. The one sheet with its masses counts 145 for sieve 200 where the handbook has 140, and so comes to another number.',
   // investment
+  'investment/schedule':
+    'Makers’ sheets in public copies: the usual holds were taken from them, so they are no outside check of it.',
+  'investment/time-budget':
+    'Textbooks of planning: adding up minutes is all there is to check, and a sum is no check.',
   // freezing
   // filling
   // vacuum

@@ -4,7 +4,7 @@ import type { Engine } from './engine.ts';
 import { heatCurve } from './enthalpy.ts';
 import { jointsOf } from './joints.ts';
 import { centreOf, metalCells, sizeOf, volumeOf, type Mesh } from './mesh.ts';
-import { noSkin, openSkin, skinOf } from './outside.ts';
+import { noSkin, openSkin, outflowOf, skinOf } from './outside.ts';
 import { metalRegion } from './substance.ts';
 
 /** Starting temperature of each cell, K. */
@@ -130,13 +130,6 @@ export function exactEngine(given: Case): Engine {
     for (const cell of metal) tNext[cell + guard] = curve.temperatureOf(next[cell + guard]!);
   }
 
-  function outflow(newest: 0 | 1): number {
-    let sum = 0;
-    for (let n = 0; n < skin.cells.length; n += 1)
-      sum += skin.conductance[n]! * (temperature[newest][skin.cells[n]! + guard]! - out);
-    return sum;
-  }
-
   refresh(0);
   const bytes = 8 * 8 * (count + 2 * guard) + count + 4 * metal.length;
   return {
@@ -151,7 +144,7 @@ export function exactEngine(given: Case): Engine {
     safeStep,
     refresh,
     stage,
-    outflow,
+    outflow: (newest) => outflowOf(skin, temperature[newest], guard, out),
     bytes,
   };
 }

@@ -74,3 +74,11 @@ export function openSkin(skin: Skin, outside: Outside, temperature: (cell: numbe
     skin.conductance[n] = skin.area[n]! / (skin.resistance[n]! + film);
   }
 }
+
+/** Heat that leaves through those faces each second, W, for cells at these temperatures, outside at `out`. */
+export function outflowOf(skin: Skin, temperature: ArrayLike<number>, guard: number, out: number): number {
+  let sum = 0;
+  for (let n = 0; n < skin.cells.length; n += 1)
+    sum += skin.conductance[n]! * (temperature[skin.cells[n]! + guard]! - out);
+  return sum;
+}

@@ -5,7 +5,7 @@ import { heatCurve } from './enthalpy.ts';
 import { startOf, zeroOf } from './exact-engine.ts';
 import { jointsOf } from './joints.ts';
 import { metalCells, sizeOf, volumeOf } from './mesh.ts';
-import { noSkin, openSkin, skinOf } from './outside.ts';
+import { noSkin, openSkin, outflowOf, skinOf } from './outside.ts';
 import { metalRegion } from './substance.ts';
 import { plainKernel, type KernelMaker } from './voxel-kernel.ts';
 
@@ -121,13 +121,6 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
     }
   }
 
-  function outflow(newest: 0 | 1): number {
-    let sum = 0;
-    for (let n = 0; n < skin.cells.length; n += 1)
-      sum += skin.conductance[n]! * (temperature[newest][skin.cells[n]! + guard]! - out);
-    return sum;
-  }
-
   refresh(0);
   // Beside the kernel's arrays, each metal cell keeps its number, its last heat and five results.
   const bytes = kernel.bytes + 4 * 7 * metal.length + 28 * skin.cells.length + 29 * (surface?.count ?? 0);
@@ -143,7 +136,7 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
     safeStep,
     refresh,
     stage,
-    outflow,
+    outflow: (newest) => outflowOf(skin, temperature[newest], guard, out),
     bytes,
   };
 }

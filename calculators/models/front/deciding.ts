@@ -1,6 +1,5 @@
 import { marginOf } from '../pour-plan/verdict.ts';
 import type { Channel } from './channel.ts';
-
 import { entryResistance, pushAt, type Pour } from './pour.ts';
 import type { Front, Race } from './race.ts';
 

@@ -1,7 +1,6 @@
 import { gas } from '../../formulas/melting/gas.ts';
 import { burnoutVapour } from '../../formulas/safety/burnout-vapour.ts';
 import { radiant } from '../../formulas/safety/radiant.ts';
-import { spill } from '../../formulas/safety/spill.ts';
 import { spillSand } from '../../formulas/safety/spill-sand.ts';
 import { steam } from '../../formulas/safety/steam.ts';
 import { suctionRunOut } from '../../formulas/safety/suction-run-out.ts';
@@ -12,8 +11,8 @@ import type { Working } from './working.ts';
 
 /** Hydrogen over the melt, Pa: a hundredth of an atmosphere, what a damp flame seldom passes. */
 const hydrogen = 1013.25;
-/** Bed of dry sand, its density, and how often the crucible; the usual values of the spill cards. */
-const tray = { bed: 0.05, sand: 1600, times: 1.1 };
+/** Bed of dry sand and its density: the usual values of the spill card. */
+const tray = { bed: 0.05, sand: 1600 };
 /** Where the hand is while it pours. */
 const reach = 0.4;
 /** Mass of one drop of water, kg. */
@@ -23,7 +22,7 @@ const crack = { flow: 0.7, area: 1e-5, seconds: 2 };
 
 /** Constants of Sieverts’ law of the base metal, as the gas card lists them; none for a metal it does not know. */
 const sieverts: readonly (readonly [RegExp, readonly [number, number]])[] = [
-  [/^aluminium/, [2.72, 2700]],
+  [/^aluminium-silicon|^aluminium$/, [2.72, 2700]],
   [/^(?:sterling|fine)-?silver|^silver(?!-bronze)/, [2.154, 3512]],
   [/bronze|brass|gunmetal|copper|nickel-silver/, [2.378, 2167]],
 ];
@@ -44,15 +43,11 @@ export function workHazards(working: Working, charge: Charge, drive: Drive): voi
       p: hydrogen,
     });
   }
-  const A = number('tray.area');
-  work('spill.wall', 'Wall of the spill tray under it all', spill, {
+  work('spill.sand', 'Dry sand in the tray', spillSand, {
+    rho: tray.sand,
+    A: number('tray.area'),
     s: tray.bed,
-    f: tray.times,
-    m: charge.mass,
-    rho,
-    A,
   });
-  work('spill.sand', 'Dry sand in the tray', spillSand, { rho: tray.sand, A, s: tray.bed });
   work('radiant', 'Radiant heat on the pouring hand', radiant, {
     eps: 1,
     T,
@@ -71,7 +66,7 @@ export function workHazards(working: Working, charge: Charge, drive: Drive): voi
       h: drive.head,
       dp,
     });
-  if (isInvestment(working))
+  if (isInvestment(working) && text('pattern') === 'casting-wax')
     work('vapour', 'Wax vapour that could burn in the kiln', burnoutVapour, {
       x: 0.007,
       M: 0.17,

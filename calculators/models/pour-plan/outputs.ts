@@ -90,7 +90,6 @@ export const outputs: Readonly<Record<string, Output>> = {
   'melt.time': output('Time to melt', 's', 'min'),
   'melt.window': output('Seconds in hand', 's'),
   'melt.hydrogen': output('Hydrogen the melt takes up, at most', 'm³', 'cm³'),
-  'spill.wall': output('Wall of the spill tray', 'm', 'mm'),
   'spill.sand': output('Dry sand in the tray', 'kg'),
   radiant: output('Radiant heat on the pouring hand', 'W/m²', 'kW/m²'),
   drop: output('Steam from one drop of water', 'm³', 'L'),

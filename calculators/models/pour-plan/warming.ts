@@ -15,6 +15,13 @@ const scale = 100;
 /** Surface coefficients, W/(m²·K): out of the oven, in the kiln, out of a kiln. Estimates of the models they come from. */
 const air = { mould: 12, kiln: 50, flask: 35 };
 
+/** How the schedule speaks of a pattern; woods are natural. */
+const burnsAs: Readonly<Record<string, string>> = {
+  'casting-wax': 'wax',
+  'castable-resin': 'resin',
+  pla: 'resin',
+};
+
 export const isInvestment = (working: Working): boolean => /investment/.test(working.text('mould'));
 
 /** How long in the oven or the kiln, and what is left of it when the metal comes. Nothing for a mould at room temperature. */
@@ -116,7 +123,7 @@ function judgeKiln(working: Working): Check[] {
     diameter,
     height,
     binder: /phosphate/.test(text('mould')) ? 'phosphate' : 'gypsum',
-    pattern: /resin|printed|pla/.test(text('pattern')) ? 'resin' : 'wax',
+    pattern: burnsAs[text('pattern')] ?? 'natural',
     T_cast: want,
     h: air.kiln,
   });

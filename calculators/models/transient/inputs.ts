@@ -124,12 +124,12 @@ const metal: Fields = {
   },
   'metal.rho': {
     ...ofMetal,
-    name: 'density of the metal',
+    name: 'density of the metal as it fills the mould',
     unit: 'kg/m³',
     range: [1500, 22000],
-    usual: 8360,
-    from: { input: 'metal', property: 'density.solid' },
-    note: 'One for both: the cavity keeps its volume.',
+    usual: 7520,
+    from: { input: 'metal', property: 'density.liquid' },
+    note: 'The cavity holds what liquid weighs. With a feeder that makes up the shrinkage, take the solid’s.',
   },
   'metal.c': {
     ...ofMetal,
