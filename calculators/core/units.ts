@@ -163,6 +163,7 @@ const table = {
   'm/s²': { name: 'metre per second squared', dimension: [1, 0, -2, 0, 0], factor: 1 },
 
   N: { name: 'newton', dimension: [1, 1, -2, 0, 0], factor: 1 },
+  kN: { name: 'kilonewton', dimension: [1, 1, -2, 0, 0], factor: 1e3 },
   kgf: { name: 'kilogram-force', dimension: [1, 1, -2, 0, 0], factor: standardGravity },
   lbf: { name: 'pound-force', dimension: [1, 1, -2, 0, 0], factor: poundForce },
 

@@ -104,7 +104,8 @@ function bySlip(question: Question, slip: Slip, of: string | undefined): (number
         : [withChange((x) => x * 1000), withChange((x) => x / 1000)];
     case 'diameter-for-radius':
       if (onAnswer) return [answer * 2, answer / 2];
-      return [withChange((x) => (/diameter/i.test(specOf(question, of)?.name ?? '') ? x / 2 : x * 2))];
+      // A radius given as the whole width, or a whole width taken for a radius: either way twice as wide.
+      return [withChange((x) => x * 2)];
     case 'celsius-for-kelvin':
       if (!onAnswer) return [withChange((x) => x - 273.15)];
       if (isScale(question.sought.unit)) return [answer + 273.15, answer - 273.15];
@@ -156,6 +157,7 @@ function common(question: Question): WrongWay[] {
     if (/\bdiameter\b/i.test(spec.name)) {
       found.push(
         ...ways([with_(name, value / 2)], `That is what comes out with the radius in place of ${spec.name}.`),
+        ...ways([with_(name, value * 2)], `That is what comes out with ${spec.name} taken for a radius.`),
       );
     }
     if (/\babsolute\b/i.test(spec.name) && unit(spec.unit).dimension.join() === unit('Pa').dimension.join()) {

@@ -67,6 +67,7 @@ export const elsewhere: Partial<
   'µg/m³': { si: ['kg/m3', 'kg/m^3'], ucum: 'ug/m3', math: 'ug/m^3' },
   'mm/s': { si: ['m/s', 'm/s'], ucum: 'mm/s', math: 'mm/s' },
   'ft/s': { si: ['m/s', 'm/s'], ucum: '[ft_i]/s', math: 'ft/s' },
+  kN: { si: ['N', 'N'], ucum: 'kN', math: 'kN' },
   kgf: { si: ['N', 'N'], ucum: 'kgf', math: 'kgf' },
   lbf: { si: ['N', 'N'], ucum: '[lbf_av]', math: 'lbf' },
   kJ: { si: ['J', 'J'], ucum: 'kJ', math: 'kJ' },

@@ -67,6 +67,21 @@ export const disc = defineFormula({
   examples: [],
 });
 
+export const lid = defineFormula({
+  id: 'test/lid',
+  title: 'Force on a round lid',
+  answers: 'How hard does the air press?',
+  equation: 'F = p * pi * d^2 / 4',
+  symbols: {
+    F: { name: 'force', unit: 'N' },
+    p: { name: 'pressure', unit: 'Pa', show: 'kPa' },
+    d: { name: 'diameter', unit: 'm', show: 'mm' },
+  },
+  assumes: [],
+  source: byHand,
+  examples: [],
+});
+
 export const slope = defineFormula({
   id: 'test/slope',
   title: 'Level length of a slope',
@@ -113,7 +128,7 @@ export const headCheck: Model = defineModel({
 });
 
 const formulas: Record<string, Formula> = Object.fromEntries(
-  [fall, run, gas, disc, slope].map((f) => [f.id, f as Formula]),
+  [fall, run, gas, disc, lid, slope].map((f) => [f.id, f as Formula]),
 );
 
 export const library: Library = {

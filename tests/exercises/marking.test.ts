@@ -186,6 +186,29 @@ describe('a mistake', () => {
     expect(mark('1257 mm²', disc).says[0]).toMatch(/diameter in place of radius/);
   });
 
+  it('of a diameter taken for a radius is named, written or not, and so is a radius put in for it', () => {
+    // 30 kPa on 80 mm: 30 000 × π × 0.0016 = 150.8 N; with 80 mm as the radius 603.2 N; with 40 mm for d 37.7 N.
+    const round = {
+      ...fixed,
+      formula: 'test/lid',
+      find: 'F',
+      given: { p: '30 kPa', d: '80 mm' },
+      mistakes: [
+        { equation: 'F = p * d^2', says: 'a' },
+        { equation: 'F = p * d', says: 'b' },
+      ],
+    };
+    expect(mark('151 N', round).verdict).toBe('right');
+    expect(mark('0,1508 kN', round)).toMatchObject({ verdict: 'right', marks: 3 });
+    expect(mark('603 N', round).says[0]).toMatch(/diameter taken for a radius/);
+    expect(mark('37.7 N', round).says[0]).toMatch(/radius in place of diameter/);
+    const named = [
+      { slip: 'diameter-for-radius', of: 'd', says: 'Four times too large.' },
+      round.mistakes[0],
+    ];
+    expect(mark('603 N', { ...round, mistakes: named }).says[0]).toBe('Four times too large.');
+  });
+
   it('that fits nothing known says which way it is off', () => {
     expect(mark('9 m/s').says[0]).toMatch(/^Too large/);
     expect(mark('0.3 m/s').says[0]).toMatch(/^Too small/);
