@@ -105,6 +105,13 @@ export const sources = {
     year: '',
     where: 'Handed down; no single work. Try it on your own bench before you rely on it',
   },
+  'trainee-standards': {
+    authors: 'Enginuity; Institute for Apprenticeships; and their like abroad',
+    title:
+      'National occupational standards SEMMPF206 to 215 (moulding, melting, casting); occupational standards of foundry and of jewellery casting',
+    year: '2013 to 2023',
+    where: 'Public registers of the standards; read as lists of what a trainee can do',
+  },
   'makers-data': {
     authors: 'Makers of metals, moulds and instruments',
     title: 'Data sheets',

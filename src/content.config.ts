@@ -14,7 +14,7 @@ const lessons = defineCollection({
     title: z.string(),
     summary: z.string(),
     outcomes: z
-      .array(z.strictObject({ id: slug, text: z.string() }))
+      .array(z.strictObject({ id: slug, text: z.string(), serves: z.array(slug).default([]) }))
       .min(1)
       .max(3),
     needs: z.array(slug).default([]),
@@ -49,6 +49,7 @@ const mistake = z.union([
 const every = {
   title: z.string(),
   outcome: z.string(),
+  misconceptions: z.array(slug).default([]),
   marks: z.number().int().positive(),
   difficulty: z.union([z.literal(1), z.literal(2), z.literal(3)]),
   tolerance: z.string().optional(),

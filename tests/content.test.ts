@@ -43,7 +43,11 @@ interface Lesson {
   readonly body: string;
   readonly front: {
     readonly title?: string;
-    readonly outcomes?: readonly { readonly id: string; readonly text: string }[];
+    readonly outcomes?: readonly {
+      readonly id: string;
+      readonly text: string;
+      readonly serves?: readonly string[];
+    }[];
     readonly needs?: readonly string[];
     readonly formulas?: readonly string[];
     readonly exercises?: readonly string[];
@@ -56,6 +60,14 @@ const lessons: Lesson[] = filesOf('lessons', /\.mdx$/).map(({ slug, text }) => {
   const [, front = '', body = ''] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text) ?? [];
   return { slug, front: (load(front) ?? {}) as Lesson['front'], body };
 });
+interface Named {
+  readonly id: string;
+}
+const dataOf = <T>(name: string): T => load(readFileSync(new URL(name, content), 'utf8')) as T;
+const misconceptions = dataOf<Named[]>('misconceptions.yaml').map(({ id }) => id);
+const expected = Object.values(dataOf<Record<string, Named[]>>('trainee-outcomes.yaml'))
+  .flat()
+  .map(({ id }) => id);
 const glossary = filesOf('glossary', /\.(?:mdx?|ya?ml)$/).map(({ slug }) => slug);
 const figures = readdirSync(new URL('../src/figures/', import.meta.url)).map((name) =>
   name.replace(/\.tsx?$/, ''),
@@ -196,6 +208,35 @@ describe('the course', () => {
         .map((need) => `${slug} needs ${need}`),
     );
     expect(late).toEqual([]);
+  });
+
+  it('catches every misconception in an exercise, and names only those listed', () => {
+    const caught = exerciseFiles.flatMap((file) => readFile(file).misconceptions);
+    expect(
+      caught.filter((id) => !misconceptions.includes(id)),
+      'unknown',
+    ).toEqual([]);
+    expect(
+      misconceptions.filter((id) => !caught.includes(id)),
+      'not caught',
+    ).toEqual([]);
+  });
+
+  it('serves every trainee outcome, by outcomes that each serve one', () => {
+    const outcomes = lessons.flatMap(({ front }) => front.outcomes ?? []);
+    const served = outcomes.flatMap(({ serves }) => serves ?? []);
+    expect(
+      outcomes.filter(({ serves }) => !serves?.length).map(({ id }) => id),
+      'serving none',
+    ).toEqual([]);
+    expect(
+      served.filter((id) => !expected.includes(id)),
+      'unknown',
+    ).toEqual([]);
+    expect(
+      expected.filter((id) => !served.includes(id)),
+      'not served',
+    ).toEqual([]);
   });
 
   it('has no outcome id twice', () => {

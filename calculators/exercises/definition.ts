@@ -18,6 +18,8 @@ interface Common {
   readonly title: string;
   /** The lesson outcome it exercises. */
   readonly outcome: string;
+  /** Beliefs of `content/misconceptions.yaml` it catches and answers. */
+  readonly misconceptions: readonly string[];
   readonly marks: number;
   readonly difficulty: 1 | 2 | 3;
   /** `{h}` in it prints that given with its unit. */

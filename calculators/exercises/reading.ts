@@ -23,7 +23,18 @@ export class ExerciseError extends Error {
 
 type Data = Readonly<Record<string, unknown>>;
 
-const common = ['title', 'kind', 'outcome', 'marks', 'difficulty', 'question', 'hints', 'source', 'worked'];
+const common = [
+  'title',
+  'kind',
+  'outcome',
+  'misconceptions',
+  'marks',
+  'difficulty',
+  'question',
+  'hints',
+  'source',
+  'worked',
+];
 const asked = ['formula', 'model', 'find', 'given', 'answer-unit', 'mistakes'];
 const keysOf: Readonly<Record<ExerciseKind, readonly string[]>> = {
   number: [...asked, 'vary', 'tolerance'],
@@ -74,6 +85,7 @@ class Reader {
       id,
       title: this.text(data, 'title'),
       outcome: this.text(data, 'outcome'),
+      misconceptions: this.texts(data['misconceptions'] ?? [], '"misconceptions"'),
       marks: this.marks(data['marks'], '"marks"'),
       difficulty: difficulty as 1 | 2 | 3,
       question: this.text(data, 'question'),

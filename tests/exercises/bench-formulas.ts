@@ -139,6 +139,7 @@ export const library: Library = {
 const words = {
   title: 'A title',
   outcome: 'an-outcome',
+  misconceptions: [],
   difficulty: 1,
   question: 'From {h}, how fast?',
   hints: ['Think.'],
