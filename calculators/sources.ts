@@ -557,6 +557,19 @@ export const sources = {
     year: '',
     where: 'Threads on alloying, read online',
   },
+  'verrett-duke': {
+    authors: 'Verrett, R. G.; Duke, E. S.',
+    title: 'The effect of sprue attachment design on castability and porosity',
+    year: '1989',
+    where: 'Journal of Prosthetic Dentistry 61',
+    doi: '10.1016/0022-3913(89)90006-1',
+  },
+  'carter-ratio': {
+    authors: 'Carter, R.',
+    title: 'Effects of changing the water-to-powder ratio on jewelry investments',
+    year: '',
+    where: 'Symposium paper; its opening read in a public copy, November 2026',
+  },
   'casting-house-weights': {
     authors: 'Trade casting house',
     title: 'Relative weights of waxes and metals',
