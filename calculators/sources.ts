@@ -889,6 +889,12 @@ export const sources = {
     year: '2002',
     where: 'HSE (limits read in a trade-union guide, November 2026)',
   },
+  'gb-coshh': {
+    authors: 'Government of the United Kingdom',
+    title: 'The Control of Substances Hazardous to Health Regulations 2002',
+    year: '2002',
+    where: 'SI 2002/2677, legislation.gov.uk (text as at 1 April 2006, read November 2026)',
+  },
   'eu-silica': {
     authors: 'European Union',
     title: 'Directive (EU) 2017/2398 on carcinogens or mutagens at work',
@@ -1047,6 +1053,54 @@ export const sources = {
     year: '2014',
     where: 'Journal of Computational Physics 257, 594–626',
     doi: '10.1016/j.jcp.2013.08.021',
+  },
+  'openstax-chemistry': {
+    authors: 'Flowers, P.; Theopold, K.; Langley, R.; Robinson, W. R.',
+    title: 'Chemistry 2e',
+    year: '2019',
+    where: 'OpenStax, Rice University (open textbook)',
+  },
+  nag: {
+    authors: 'Nag, P. K.',
+    title: 'Engineering Thermodynamics',
+    year: '2013',
+    where: 'McGraw-Hill, 5th ed. (worked examples read in an open textbook companion)',
+  },
+  'epa-spcc': {
+    authors: 'United States Environmental Protection Agency',
+    title: 'SPCC Guidance for Regional Inspectors: secondary containment',
+    year: '2013',
+    where: 'EPA, ch. 4, figure 4-5 (read in a public copy)',
+  },
+  'gischem-propane': {
+    authors: 'Berufsgenossenschaften, Germany',
+    title: 'GisChem data sheet: propane',
+    year: '',
+    where: 'Public hazardous-substance information of two German accident insurers, in German',
+  },
+  'isa-table': {
+    authors: 'Writers not named',
+    title: 'The international standard atmosphere: pressures and heights',
+    year: '',
+    where: 'Public pages for weather offices and airline dispatchers, after ICAO 1964',
+  },
+  'soil-exam-pages': {
+    authors: 'Writers not named',
+    title: 'Questions on flow through layered soil, with worked answers',
+    year: '',
+    where: 'Public pages of examination questions in civil engineering',
+  },
+  'school-mensuration': {
+    authors: 'Writers not named',
+    title: 'School problems on solids melted and cast again, with answers',
+    year: '',
+    where: 'Public question pages',
+  },
+  'circle-problems': {
+    authors: 'Writers not named',
+    title: 'Problems on circles that touch, with answers',
+    year: '',
+    where: 'Public question pages in geometry',
   },
 } as const satisfies Record<string, Source>;
 
