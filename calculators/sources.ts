@@ -1054,12 +1054,6 @@ export const sources = {
     where: 'Journal of Computational Physics 257, 594–626',
     doi: '10.1016/j.jcp.2013.08.021',
   },
-  'openstax-chemistry': {
-    authors: 'Flowers, P.; Theopold, K.; Langley, R.; Robinson, W. R.',
-    title: 'Chemistry 2e',
-    year: '2019',
-    where: 'OpenStax, Rice University (open textbook)',
-  },
   nag: {
     authors: 'Nag, P. K.',
     title: 'Engineering Thermodynamics',
@@ -1101,6 +1095,24 @@ export const sources = {
     title: 'Problems on circles that touch, with answers',
     year: '',
     where: 'Public question pages in geometry',
+  },
+  'fatigue-pages': {
+    authors: 'Writers not named',
+    title: 'Adding up shares of fatigue life, with a worked example',
+    year: '',
+    where: 'Public page on the design of machinery',
+  },
+  'sand-pages': {
+    authors: 'Writers not named',
+    title: 'How much sand a pit takes, with worked examples',
+    year: '',
+    where: 'Public pages for builders and gardeners',
+  },
+  'channel-pages': {
+    authors: 'Writers not named',
+    title: 'Hydraulic radius of channels and ducts, with worked examples',
+    year: '',
+    where: 'Public question pages in hydraulics',
   },
 } as const satisfies Record<string, Source>;
 
