@@ -1114,6 +1114,42 @@ export const sources = {
     year: '',
     where: 'Public question pages in hydraulics',
   },
+  'calculus-pages': {
+    authors: 'Writers not named',
+    title: 'The can with the least tin, with worked answers',
+    year: '',
+    where: 'Public question pages in calculus',
+  },
+  'mixture-pages': {
+    authors: 'Writers not named',
+    title: 'Word problems on solutions and water, with answers',
+    year: '',
+    where: 'Public question pages in algebra',
+  },
+  'duct-table': {
+    authors: 'Unattributed',
+    title: 'Rectangular ducts: hydraulic diameters',
+    year: '',
+    where: 'Public engineering reference page with a table of worked values',
+  },
+  'nitrogen-dose': {
+    authors: 'Writers not named',
+    title: 'Nitrogen for a crop, step by step',
+    year: '',
+    where: 'Public course slides in agronomy, in Spanish',
+  },
+  'diving-pages': {
+    authors: 'Writers not named',
+    title: 'How much air a diver breathes, with a worked example',
+    year: '',
+    where: 'Public page of a diving school',
+  },
+  'cengel-cimbala': {
+    authors: 'Çengel, Y. A.; Cimbala, J. M.',
+    title: 'Fluid Mechanics: Fundamentals and Applications',
+    year: '2006',
+    where: 'McGraw-Hill (worked examples read in an open textbook companion)',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

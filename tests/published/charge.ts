@@ -220,4 +220,15 @@ export const chargeChecks: readonly PublishedCheck[] = [
     source: { key: 'tank-guide', at: 'example 2', how: 'read' },
     note: 'The source stays with litres: water, so that one weighs a kilogram.',
   },
+  {
+    id: 'urea-dose',
+    formula: 'charge/deoxidiser',
+    title: 'Urea of 46 % for a crop short of 92 kg of nitrogen, half of which gets in: 400 kg',
+    given: { m: '920000 kg', x: '100 ppm', P: '46 %', r: '50 %' },
+    find: 'm_d',
+    expect: '400 kg',
+    tolerance: '0.01 %',
+    source: { key: 'nitrogen-dose', at: 'fertiliser, steps 3 and 4', how: 'read' },
+    note: 'A dose of another trade, the same sum: 184 wanted less 92 in the soil, over a half, over 0.46. The 92 kg are written as 100 parts in a million of 920 t.',
+  },
 ];

@@ -5,8 +5,6 @@
  */
 export const looked: Readonly<Record<string, string>> = {
   // charge
-  'charge/deoxidiser':
-    'Foundry handbooks and course notes: doses are given as a share of the melt, never worked with a recovery. One dose of another trade is read.',
   // pattern
   // sand
   'sand/grain-fineness':
@@ -20,6 +18,14 @@ export const looked: Readonly<Record<string, string>> = {
   // filling
   // vacuum
   // feeding
+  'feeding/distance':
+    'Guidelines and papers of steel founders, exam papers and lecture notes: what could be read gives the rule or begins with newer ones, never a plate with its length. One plate is recalled.',
+  'feeding/distance-bar':
+    'Guidelines and papers of steel founders, exam papers and lecture notes: what could be read never works a bar.',
+  'feeding/freezing-ratio':
+    'Exam papers, question pages, course notes in English and Spanish and a university chapter on feeders: the hyperbola is named and its ratio defined, but a worked figure is given for none of its constants that could be read.',
+  'feeding/gradient':
+    'Papers on steel castings and on their centre-line pores: critical values are given, the gradient and the cooling rate behind one of them are not.',
   // melting
   // safety
   // inspection
