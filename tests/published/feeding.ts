@@ -374,7 +374,7 @@ export const feedingChecks: readonly PublishedCheck[] = [
     expect: '1.5 L',
     tolerance: '0.01 %',
     source: { key: 'mixture-pages', at: 'water added to a saline solution of 5 %', how: 'read' },
-    note: 'Salt shared out, as in the row above.',
+    note: 'What the feeder gives is shared by casting and feeder, as salt is by brine and water.',
   },
   {
     id: 'duct-500',
