@@ -1150,6 +1150,24 @@ export const sources = {
     year: '2006',
     where: 'McGraw-Hill (worked examples read in an open textbook companion)',
   },
+  'verma-physics': {
+    authors: 'Verma, H. C.',
+    title: 'Concepts of Physics, volume 1',
+    year: '1992',
+    where: 'Bharati Bhawan (worked examples read in an open textbook companion)',
+  },
+  subramanya: {
+    authors: 'Subramanya, K.',
+    title: '1000 Solved Problems in Fluid Mechanics',
+    year: '2005',
+    where: 'Tata McGraw-Hill (worked examples read in an open textbook companion)',
+  },
+  'fluids-library': {
+    authors: 'Bell, C.; and contributors',
+    title: 'fluids: fluid dynamics component of a chemical engineering library',
+    year: '2016',
+    where: 'Open-source library, examples in its documentation',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;
