@@ -2,6 +2,7 @@ import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig, fontProviders } from 'astro/config';
+import { kernelPlugin } from './src/workers/kernel/plugin.ts';
 
 /** KaTeX lists each font three times; every browser that runs this site reads woff2. */
 const woff2Only = {
@@ -71,6 +72,7 @@ export default defineConfig({
   vite: {
     // A font inlined as a data: address would be blocked by the policy above.
     build: { assetsInlineLimit: 0 },
-    plugins: [woff2Only],
+    plugins: [woff2Only, kernelPlugin()],
+    worker: { plugins: () => [kernelPlugin()] },
   },
 });

@@ -25,7 +25,7 @@ function run(given: Values, watch?: Watch): Result {
   if (!found.ok) return noResult(found.why);
   const line = given['geometry'] !== 'section' && given['geometry'] !== 'voxels';
   const middle = line ? 0 : found.metal.indexOf(found.last?.cell ?? -1);
-  const error = statedError(laid.across.cells);
+  const error = statedError(laid.case, laid.across);
   const feeding = [...found.feeding].filter((value) => Number.isFinite(value));
   const values = known({
     'centre.liquidus': found.liquidus[middle],

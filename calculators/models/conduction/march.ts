@@ -45,10 +45,12 @@ export function* march(
   const { metal, heat, guard, curve } = engine;
   const record = startRecord(engine, probes);
   const atStart = totalHeat(engine, 0);
+  const worth = Float32Array.from(metal, engine.capacity);
   const metalHeat = (newest: 0 | 1): number => {
+    const now = heat[newest];
     let sum = 0;
-    for (const cell of metal)
-      sum += engine.capacity(cell) * Math.max(0, heat[newest][cell + guard]! - curve.solidus);
+    for (let m = 0; m < metal.length; m += 1)
+      sum += worth[m]! * Math.max(0, now[metal[m]! + guard]! - curve.solidus);
     return sum;
   };
   const allMetalHeat = metal.reduce((sum, cell) => sum + engine.capacity(cell) * heat[0][cell + guard]!, 0);

@@ -4,8 +4,8 @@ import { startOf } from './exact-engine.ts';
 import { indexOf, metalCells, sizeOf, volumeOf, type Mesh } from './mesh.ts';
 import { metalRegion } from './substance.ts';
 
-/** Calls back for every face between metal and something else: the cell beside it and the area, m². */
-function eachFace(mesh: Mesh, face: (other: number, area: number) => void): void {
+/** Calls back for every face between metal and something else: the cell beside it, the area, m², and the axis across. */
+export function eachFace(mesh: Mesh, face: (other: number, area: number, d: 0 | 1 | 2) => void): void {
   const size = sizeOf(mesh);
   const strides = [1, size[0], size[0] * size[1]];
   for (let cell = 0; cell < mesh.region.length; cell += 1) {
@@ -17,7 +17,7 @@ function eachFace(mesh: Mesh, face: (other: number, area: number) => void): void
         if (at[d] + way < 0 || at[d] + way >= size[d] || mesh.region[other] === metalRegion) continue;
         const low = [...at] as [number, number, number];
         if (way < 0) low[d] -= 1;
-        face(other, faceArea(mesh, d, low) * (mesh.share?.(d, Math.min(cell, other)) ?? 1));
+        face(other, faceArea(mesh, d, low) * (mesh.share?.(d, Math.min(cell, other)) ?? 1), d);
       }
   }
 }

@@ -1,5 +1,5 @@
 import type { Engine, Reals } from './engine.ts';
-import { cellAt, indexOf, sizeOf } from './mesh.ts';
+import { cellAt, indexOf, sizeOf, type Mesh } from './mesh.ts';
 import { metalRegion } from './substance.ts';
 
 /** What one place showed: times s, temperatures K, share solid 0 to 1 (NaN where there is no metal). */
@@ -50,6 +50,7 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
   });
   const size = sizeOf(mesh);
   const strides = [1, size[0], size[0] * size[1]] as const;
+  const rim = rimOf(mesh);
   let frozen = 0;
   let last = { cell: -1, time: -Infinity };
 
@@ -68,22 +69,26 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
     return Math.sqrt(square);
   }
 
+  /** When heat that falls evenly from `was` to `now` passes a level. */
+  const passing = (from: number, to: number, was: number, now: number, level: number): number =>
+    from + ((to - from) * (was - level)) / (was - now);
+
   function keep(newest: 0 | 1, from: number, to: number): void {
     const e = heat[newest];
     const t = temperature[newest];
+    const { full, solidus: solid } = curve;
     for (let m = 0; m < metal.length; m += 1) {
       const was = before[m]!;
       const now = e[metal[m]! + guard]!;
       if (now === was) continue;
-      const passed = (level: number): number => from + ((to - from) * (was - level)) / (was - now);
-      if (was > curve.full && now <= curve.full) liquidus[m] = passed(curve.full);
+      if (was > full && now <= full) liquidus[m] = passing(from, to, was, now, full);
       if (was > tailHeat && now <= tailHeat) {
-        late[m] = passed(tailHeat);
+        late[m] = passing(from, to, was, now, tailHeat);
         slope[m] = slopeAt(t, metal[m]!);
       }
-      if (was > curve.solidus && now <= curve.solidus) {
+      if (was > solid && now <= solid) {
         if (Number.isNaN(solidus[m]!)) frozen += 1;
-        const time = passed(curve.solidus);
+        const time = passing(from, to, was, now, solid);
         solidus[m] = time;
         if (time > last.time) last = { cell: metal[m]!, time };
         if (timed) {
@@ -99,10 +104,19 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
       const metallic = mesh.region[trace.cell] === metalRegion;
       trace.solid.push(metallic ? curve.solidOf(e[trace.cell + guard]!) : Number.NaN);
     }
-    for (let cell = 0; cell < mesh.region.length; cell += 1) {
+    hotter(t);
+  }
+
+  /** Inside a region nothing is hotter than at its rim, so after the start the rim is enough. */
+  function hotter(t: Reals): void {
+    for (const cell of rim) {
       const region = mesh.region[cell]!;
       if (t[cell + guard]! > hottest[region]!) hottest[region] = t[cell + guard]!;
     }
+  }
+  for (let cell = 0; cell < mesh.region.length; cell += 1) {
+    const region = mesh.region[cell]!;
+    hottest[region] = Math.max(hottest[region]!, temperature[0][cell + guard]!);
   }
 
   // Poured no hotter than the liquidus, or already solid: passed at once.
@@ -124,4 +138,20 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
     last: () => last,
     keep,
   };
+}
+
+/** Cells beside the metal that are not metal, and those of any other region beside one of a different one. */
+function rimOf(mesh: Mesh): Int32Array {
+  const size = sizeOf(mesh);
+  const strides = [1, size[0], size[0] * size[1]] as const;
+  const found = new Set<number>();
+  for (let cell = 0; cell < mesh.region.length; cell += 1)
+    for (const d of [0, 1, 2] as const) {
+      const next = cell + strides[d];
+      const region = mesh.region[cell]!;
+      if (next >= mesh.region.length || mesh.region[next] === region) continue;
+      if (Math.floor(cell / strides[d]) % size[d] === size[d] - 1) continue;
+      for (const one of [cell, next]) if (mesh.region[one] !== metalRegion) found.add(one);
+    }
+  return Int32Array.from(found);
 }

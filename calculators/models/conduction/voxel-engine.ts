@@ -24,23 +24,21 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
   kernel.region.set(given.mesh.region);
   // One copy of what each cell is made of: the kernel's.
   const mesh = { ...given.mesh, region: kernel.region.subarray(0, count) };
-  const zero = zeroOf(given);
+  // One kelvin below the coldest: counted from the coldest itself, far places would hold numbers so small that
+  // single precision takes many times as long over them.
+  const zero = zeroOf(given) - 1;
   const curve = heatCurve(substance, zero);
   const volume = volumeOf(mesh, 0);
   const worth = [curve.capacity, ...others.map(({ rhoc }) => rhoc)].map((each) => each * volume);
   kernel.describe({ ...curve, perHeat: worth.map((each) => 1 / each) });
   const metal = metalCells(mesh);
   const { k } = substance;
-  const surface = k.solid === k.liquid ? undefined : jointsOf(mesh, others, false);
+  const surface = k.solid === k.liquid ? undefined : surfaceOf();
   const spacing = Math.cbrt(volume);
 
   const capacity = (cell: number): number => worth[mesh.region[cell]!]!;
   const most = (cell: number): number =>
     mesh.region[cell] === metalRegion ? Math.max(k.solid, k.liquid) : others[mesh.region[cell]! - 1]!.k;
-  const kOf = (cell: number, newest: 0 | 1): number =>
-    mesh.region[cell] === metalRegion
-      ? k.liquid + (k.solid - k.liquid) * curve.solidOf(heat[newest][cell + guard]!)
-      : most(cell);
   const isLast = (d: 0 | 1 | 2, cell: number): boolean =>
     Math.floor(cell / strides[d]) % size[d] === size[d] - 1;
   // Between two cells of one substance it is the same everywhere.
@@ -89,23 +87,39 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
   function refresh(newest: 0 | 1): void {
     openSkin(skin, outside, (cell) => temperature[newest][cell + guard]! + zero);
     if (!surface) return;
+    // Between steps the older heats are of no more use: meanwhile they hold conductivities.
+    const now = heat[newest];
+    const own = heat[newest === 0 ? 1 : 0];
+    const range = curve.full - curve.solidus;
     for (const cell of metal) {
-      const own = kOf(cell, newest);
-      for (const d of [0, 1, 2] as const) {
-        const next = cell + strides[d];
-        if (isLast(d, cell) || mesh.region[next] !== metalRegion) continue;
-        toNext[d][cell + guard] = (2 * spacing) / (1 / own + 1 / kOf(next, newest));
+      const liquid = Math.min(1, Math.max(0, (now[cell + guard]! - curve.solidus) / range));
+      own[cell + guard] = k.solid + (k.liquid - k.solid) * liquid;
+    }
+    for (const d of [0, 1, 2] as const) {
+      const along = toNext[d];
+      const stride = strides[d];
+      for (const cell of metal) {
+        if (mesh.region[cell + stride] !== metalRegion || isLast(d, cell)) continue;
+        const [one, two] = [own[cell + guard]!, own[cell + stride + guard]!];
+        along[cell + guard] = (2 * spacing * one * two) / (one + two);
       }
     }
-    for (let n = 0; n < surface.count; n += 1) {
+    const half = 0.5 / spacing;
+    for (let n = 0; n < surface.cell.length; n += 1) {
       const cell = surface.cell[n]!;
       const d = surface.axis[n] as 0 | 1 | 2;
-      toNext[d][cell + guard] =
-        1 /
-        (surface.one[n]! / kOf(cell, newest) +
-          surface.two[n]! / kOf(cell + strides[d], newest) +
-          surface.gap[n]!);
+      const next = cell + strides[d];
+      const first = mesh.region[cell] === metalRegion;
+      const inner = own[(first ? cell : next) + guard]!;
+      const outer = most(first ? next : cell);
+      toNext[d][cell + guard] = 1 / (half / inner + half / outer + surface.gap[n]!);
     }
+  }
+
+  /** Faces between metal and something else: the cell before, the axis, the resistance of the gap. */
+  function surfaceOf() {
+    const { cell, axis, gap } = jointsOf(mesh, others, false);
+    return { cell, axis, gap: Float32Array.from(gap) };
   }
 
   function stage(newest: 0 | 1, back: number, seconds: number): void {
@@ -123,7 +137,8 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
 
   refresh(0);
   // Beside the kernel's arrays, each metal cell keeps its number, its last heat and five results.
-  const bytes = kernel.bytes + 4 * 7 * metal.length + 28 * skin.cells.length + 29 * (surface?.count ?? 0);
+  const bytes =
+    kernel.bytes + 4 * 7 * metal.length + 28 * skin.cells.length + 9 * (surface?.cell.length ?? 0);
   return {
     mesh,
     curve,

@@ -72,7 +72,7 @@ export function spacingThatFits(voxels: Voxels, most: number): number {
   let spacing = voxels.spacing * Math.max(1, (size[0] * size[1] * size[2]) / most) ** (1 / 3) * 0.9;
   for (;;) {
     const place = 10 ** (Math.floor(Math.log10(spacing)) - 1);
-    spacing = Math.ceil(spacing / place + 1e-9) * place;
+    spacing = Math.ceil(spacing / place - 1e-9) * place;
     if (cellsAt(spacing) <= most) return spacing;
     spacing += place;
   }

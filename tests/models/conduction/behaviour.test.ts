@@ -4,7 +4,7 @@ import { freeze } from '../../../calculators/models/conduction/freeze.ts';
 import { indexOf, sizeOf, type Mesh } from '../../../calculators/models/conduction/mesh.ts';
 import { sectionMesh } from '../../../calculators/models/conduction/section.ts';
 import { statedError } from '../../../calculators/models/conduction/stated-error.ts';
-import { barOf, bossOf, bronze, chill, done, lineOf, partOf, sand } from './ways.ts';
+import { barOf, blockOf, bossOf, bronze, chill, done, lineOf, partOf, sand } from './ways.ts';
 
 const meshes: [string, Mesh, single: boolean][] = [
   ['plate', lineOf('straight', 8), false],
@@ -86,8 +86,9 @@ describe('halving the cells', () => {
     others = [sand, chill],
     single = false,
   ) => {
-    const [a, b] = [done(partOf(coarse, { others }), single), done(partOf(fine, { others }), single)];
-    const stated = statedError(acrossThinnest(coarse, mirror).cells);
+    const given = partOf(coarse, { others });
+    const [a, b] = [done(given, single), done(partOf(fine, { others }), single)];
+    const stated = statedError(given, acrossThinnest(coarse, mirror));
     expect(Math.abs(a.last!.time / b.last!.time - 1)).toBeLessThan(stated);
   };
   const direct = [{ ...sand, h: Infinity }];
@@ -103,6 +104,11 @@ describe('halving the cells', () => {
     shift(barOf(0.002), barOf(0.001), [true, true]);
     shift(barOf(0.001), barOf(0.0005), [true, true]);
     shift(bossOf(0.001), bossOf(0.0005), [], [sand, chill], true);
+    for (const others of [[sand], direct, hard])
+      for (const spacing of [0.002, 0.001]) {
+        const all = [true, true, true];
+        shift(blockOf(spacing), blockOf(spacing / 2), all, others, true);
+      }
   });
 });
 

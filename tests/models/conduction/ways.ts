@@ -41,6 +41,15 @@ export const barOf = (spacing: number): Mesh =>
     mirror: { x: true, y: true },
   });
 
+/** A cube of 8 mm, an eighth of it. */
+export const blockOf = (spacing: number): Mesh =>
+  voxelMesh({
+    solids: [{ kind: 'box', region: 0, low: [0, 0, 0], high: [0.004, 0.004, 0.004] }],
+    spacing,
+    wall: 0.012,
+    mirror: [true, true, true],
+  });
+
 /** A web with a boss and a chill below it. */
 export const bossOf = (spacing: number): Mesh =>
   voxelMesh({

@@ -1,0 +1,86 @@
+/**
+ * One stage over equal cubes, four cells at a time: the loop of calculators/models/conduction/voxel-kernel.ts,
+ * which says what each array is and is what this is compared with. AssemblyScript: numbers here are
+ * addresses in bytes, lanes hold single precision.
+ */
+
+/** Lane n of a register holds the n-th of four regions, in each of its bytes. */
+// prettier-ignore
+const spread: v128 = i8x16(0, 0, 0, 0, 1, 1, 1, 1, 2, 2, 2, 2, 3, 3, 3, 3);
+// prettier-ignore
+const bytes: v128 = i8x16(0, 1, 2, 3, 0, 1, 2, 3, 0, 1, 2, 3, 0, 1, 2, 3);
+
+/** Conductance times what is beyond it less what is here. */
+function flow(g: usize, t: usize, here: v128): v128 {
+  return f32x4.mul(v128.load(g), f32x4.sub(v128.load(t), here));
+}
+
+/** `gains`: eight numbers, kelvin of heat a cell of each region gains in this stage for each watt. */
+export function stage(
+  count: i32,
+  nx: i32,
+  plane: i32,
+  now: usize,
+  next: usize,
+  t: usize,
+  tNext: usize,
+  east: usize,
+  north: usize,
+  up: usize,
+  region: usize,
+  gains: usize,
+  back: f32,
+  solidus: f32,
+  full: f32,
+  inRange: f32,
+  inLiquid: f32,
+): void {
+  const row: usize = 4 * nx;
+  const layer: usize = 4 * plane;
+  const gainsLow = v128.load(gains);
+  const gainsHigh = v128.load(gains, 16);
+  const sixteen = i8x16.splat(16);
+  const backs = f32x4.splat(back);
+  const solidi = f32x4.splat(solidus);
+  const fulls = f32x4.splat(full);
+  const inRanges = f32x4.splat(inRange);
+  const inLiquids = f32x4.splat(inLiquid);
+  const nought = f32x4.splat(0);
+  const end: usize = 4 * count;
+  let cell = region;
+
+  for (let at: usize = 0; at < end; at += 16) {
+    const place = t + at;
+    const here = v128.load(place);
+    let inflow = flow(east + at - 4, place - 4, here);
+    inflow = f32x4.add(inflow, flow(east + at, place + 4, here));
+    inflow = f32x4.add(inflow, flow(north + at - row, place - row, here));
+    inflow = f32x4.add(inflow, flow(north + at, place + row, here));
+    inflow = f32x4.add(inflow, flow(up + at - layer, place - layer, here));
+    inflow = f32x4.add(inflow, flow(up + at, place + layer, here));
+
+    const what = i8x16.swizzle(v128.load32_zero(cell), spread);
+    const lookup = i8x16.add(i8x16.shl(what, 2), bytes);
+    const gain = v128.or(
+      i8x16.swizzle(gainsLow, lookup),
+      i8x16.swizzle(gainsHigh, i8x16.sub(lookup, sixteen)),
+    );
+
+    const e = v128.load(now + at);
+    const kept = f32x4.sub(e, f32x4.mul(backs, f32x4.sub(e, v128.load(next + at))));
+    const heat = f32x4.add(kept, f32x4.mul(gain, inflow));
+    v128.store(next + at, heat);
+
+    let warm = heat;
+    const metal = i8x16.eq(what, i8x16.splat(0));
+    if (v128.any_true(metal)) {
+      const held = f32x4.pmax(f32x4.pmin(heat, fulls), solidi);
+      let molten = f32x4.pmin(heat, solidi);
+      molten = f32x4.add(molten, f32x4.mul(inRanges, f32x4.sub(held, solidi)));
+      molten = f32x4.add(molten, f32x4.mul(inLiquids, f32x4.pmax(f32x4.sub(heat, fulls), nought)));
+      warm = v128.bitselect(molten, heat, metal);
+    }
+    v128.store(tNext + at, warm);
+    cell += 4;
+  }
+}
