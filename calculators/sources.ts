@@ -1168,6 +1168,24 @@ export const sources = {
     year: '2016',
     where: 'Open-source library, examples in its documentation',
   },
+  'weber-page': {
+    authors: 'Writers not named',
+    title: 'Weber number, with a worked example',
+    year: '',
+    where: 'Public engineering reference page',
+  },
+  'freezing-code-docs': {
+    authors: 'Howland, C. J.; and contributors',
+    title: 'Examples of a code for convection with phase change: Stefan problems',
+    year: '2022',
+    where: 'Open-source documentation, after Davis, Theory of Solidification (2001)',
+  },
+  'melting-code-docs': {
+    authors: 'Ghent University, fluid mechanics',
+    title: 'The one-phase Stefan problem, example of a coupling code',
+    year: '2022',
+    where: 'Open-source documentation, after Alexiades and Solomon (1993)',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;
