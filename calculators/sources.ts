@@ -1186,6 +1186,12 @@ export const sources = {
     year: '2022',
     where: 'Open-source documentation, after Alexiades and Solomon (1993)',
   },
+  'ripple-pages': {
+    authors: 'Writers not named',
+    title: 'Capillary wave',
+    year: '',
+    where: 'Articles of a public encyclopaedia and an open course text',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;
