@@ -22,6 +22,9 @@ const lessons = defineCollection({
     exercises: z.array(slug).default([]),
     safety: z.boolean().default(false),
     sources: z.array(sourceKey).default([]),
+    /** For who teaches it: what has to be on the table, and what to do before their eyes. */
+    bring: z.array(z.string()).default([]),
+    show: z.string().optional(),
     minutes: z.number().int().positive(),
   }),
 });

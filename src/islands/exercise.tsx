@@ -6,6 +6,7 @@ import type { ResolvedMaterials } from '../../calculators/models/inputs.ts';
 import type { Marked } from '../../calculators/exercises/marking.ts';
 import { partNumbers, withNumbers } from '../../calculators/exercises/question-text.ts';
 import type { WorkedLine } from '../../calculators/exercises/worked.ts';
+import { noteMarked } from './again.ts';
 import { Sign } from './sign.tsx';
 import { firstSeed, fresh, keep, readKept, type Kept } from './exercise-store.ts';
 
@@ -106,6 +107,11 @@ export function ExerciseIsland(props: ExerciseProps): JSX.Element {
     const all = Object.values(marked);
     const read = all.some(({ verdict }) => verdict !== 'unread') || exercise.kind === 'text';
     change({ marked, tried: kept.tried || read });
+    if (read && all.length > 0)
+      noteMarked(
+        id,
+        all.every(({ verdict }) => verdict === 'right'),
+      );
     setSays(read && all.length > 0 ? summary(all) : '');
   }
 

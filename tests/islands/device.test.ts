@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { backUp, erase, keptKeys, readBackup, restore, type Keeper } from '../../src/islands/device.ts';
+
+/** A store with room for so many characters. */
+function keeper(
+  start: Record<string, string> = {},
+  room = 1e6,
+): Keeper & { readonly all: Map<string, string> } {
+  const all = new Map(Object.entries(start));
+  return {
+    all,
+    get length() {
+      return all.size;
+    },
+    key: (at) => [...all.keys()][at] ?? null,
+    getItem: (key) => all.get(key) ?? null,
+    setItem: (key, value) => {
+      const used = [...all].reduce((sum, [k, v]) => sum + (k === key ? 0 : v.length), 0);
+      if (used + value.length > room) throw new DOMException('full', 'QuotaExceededError');
+      all.set(key, value);
+    },
+    removeItem: (key) => void all.delete(key),
+  };
+}
+
+const mine = { 'warm-mould:plans:1': '{"plans":[]}', 'warm-mould:exercise:1:a': '{}' };
+
+describe('a copy of what the device keeps', () => {
+  it('holds what is ours and nothing else, and comes back as it was', () => {
+    const from = keeper({ ...mine, other: 'theirs' });
+    const read = readBackup(JSON.stringify(backUp(from, '2026-03-01')));
+    const to = keeper({ 'warm-mould:exercise:1:b': 'stays' });
+    if (!read.ok) throw new Error(read.reason);
+    expect(restore(to, read.backup)).toBeUndefined();
+    expect(Object.fromEntries(to.all)).toEqual({ ...mine, 'warm-mould:exercise:1:b': 'stays' });
+  });
+
+  it('changes nothing where the device runs full, and says so', () => {
+    const to = keeper({ 'warm-mould:plans:1': 'old', big: 'x'.repeat(20) }, 30);
+    const before = Object.fromEntries(to.all);
+    const backup = backUp(keeper(mine), '2026-03-01');
+    expect(restore(to, backup)).toMatch(/not enough room/);
+    expect(Object.fromEntries(to.all)).toEqual(before);
+  });
+
+  it.each([
+    ['', /cannot be read/],
+    ['{', /cannot be read/],
+    ['[]', /not a backup/],
+    ['null', /not a backup/],
+    ['{"kind":"warm-mould-backup","version":2,"kept":{}}', /later version/],
+    ['{"kind":"warm-mould-backup","version":1,"kept":[]}', /nothing that can be restored/],
+    ['{"kind":"warm-mould-backup","version":1,"kept":{"other":"x"}}', /never wrote/],
+    ['{"kind":"warm-mould-backup","version":1,"kept":{"warm-mould:a":1}}', /never wrote/],
+  ])('is refused with a sentence when it is %s', (text, reason) => {
+    expect(readBackup(text)).toMatchObject({ ok: false, reason: expect.stringMatching(reason) as string });
+  });
+
+  it('erases what is ours and nothing else', () => {
+    const store = keeper({ ...mine, other: 'theirs' });
+    expect(erase(store)).toBe(2);
+    expect(keptKeys(store)).toEqual([]);
+    expect(store.all.get('other')).toBe('theirs');
+  });
+});
