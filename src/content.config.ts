@@ -130,13 +130,15 @@ const glossary = defineCollection({
   }),
 });
 
-/** One defect a file; the body says what it looks like, how it comes about and what to do. */
+/** One defect a file: what is seen, what it is told apart from and by what, causes and changes. */
 const defects = defineCollection({
   loader: glob({ base: './content/defects', pattern: '*.{md,mdx}' }),
   schema: z.strictObject({
     title: z.string(),
     also: z.array(z.string()).default([]),
+    family: z.enum(['holes', 'seams', 'missing', 'extra', 'skin', 'shape', 'metal']),
     looks: z.string(),
+    apart: z.array(z.strictObject({ from: slug, by: z.string() })).min(1),
     causes: z.array(z.string()).default([]),
     remedies: z.array(z.string()).default([]),
     formulas: z.array(z.string()).default([]),
