@@ -1192,6 +1192,18 @@ export const sources = {
     year: '',
     where: 'Articles of a public encyclopaedia and an open course text',
   },
+  'biology-pages': {
+    authors: 'Writers not named',
+    title: 'Surface and volume of cells as cubes and spheres',
+    year: '',
+    where: 'Public revision pages in biology',
+  },
+  'dune-worlds': {
+    authors: 'Lorenz, R. D.; Zimbelman, J. R.',
+    title: 'Dune Worlds: How Windblown Sand Shapes Planetary Landscapes',
+    year: '2014',
+    where: 'Springer, table 18.1, after Mellon and others (2008)',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

@@ -3,6 +3,7 @@ import { benchModelChecks } from './bench-models.ts';
 import { flaskModelChecks } from './flask-models.ts';
 import { frontChecks } from './front.ts';
 import type { ModelCheck } from './model-check.ts';
+import { pourModelChecks } from './pour-models.ts';
 import { warmingChecks } from './warming.ts';
 
 /** Every value of other people that the models are put to. */
@@ -13,4 +14,5 @@ export const modelChecks: readonly ModelCheck[] = [
   ...benchModelChecks,
   ...flaskModelChecks,
   ...frontChecks,
+  ...pourModelChecks,
 ];
