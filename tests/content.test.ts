@@ -15,6 +15,7 @@ import { materials } from '../calculators/materials/index.ts';
 import { resolvedMaterials } from '../calculators/materials/resolve.ts';
 import { models } from '../calculators/models/index.ts';
 import { sources } from '../calculators/sources.ts';
+import { questionsOf, readingOf } from '../src/lesson/reading.ts';
 
 const seeds = 200;
 const content = new URL('../content/', import.meta.url);
@@ -48,6 +49,8 @@ interface Lesson {
       readonly text: string;
       readonly serves?: readonly string[];
     }[];
+    readonly bring?: readonly string[];
+    readonly show?: string;
     readonly needs?: readonly string[];
     readonly formulas?: readonly string[];
     readonly exercises?: readonly string[];
@@ -175,6 +178,24 @@ describe.each(lessons.map((lesson) => [lesson.slug, lesson] as const))('lesson %
 
   it('sets in its text the exercises it lists, and no other', () => {
     expect(attribute('Exercise', 'id').sort()).toEqual([...(front.exercises ?? [])].sort());
+  });
+
+  it('has what a bench lesson needs, something to show, and a question to ask', () => {
+    expect(front.bring ?? [], 'bring').not.toEqual([]);
+    expect(front.show ?? '', 'show').toMatch(/\w{3}/);
+    expect(questionsOf(body), 'a <Predict question="…">').not.toEqual([]);
+  });
+
+  it('has at least three exercises and no more than three outcomes', () => {
+    expect((front.exercises ?? []).length).toBeGreaterThanOrEqual(3);
+    expect((front.outcomes ?? []).length).toBeLessThanOrEqual(3);
+  });
+
+  it('reads at about fourteen years, and no longer than a sitting', () => {
+    const { words, age } = readingOf(body);
+    expect(words).toBeGreaterThan(250);
+    expect(words).toBeLessThan(1500);
+    expect(age).toBeLessThan(14.5);
   });
 
   it('has an exercise for every outcome', () => {

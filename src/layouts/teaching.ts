@@ -55,10 +55,3 @@ export async function readExpected(): Promise<Expected[]> {
     }));
   return [...of('Foundry', foundry), ...of('Jewellery and small art', jewellery)];
 }
-
-/** The questions a lesson asks before it answers: read from its `<Predict>`s. */
-export function questionsOf(body: string): string[] {
-  return [...body.matchAll(/<Predict\s[^>]*?question=(?:"([^"]+)"|\{?'([^']+)'\}?)/gs)].flatMap(
-    ([, one, other]) => one ?? other ?? [],
-  );
-}

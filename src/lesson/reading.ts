@@ -38,3 +38,10 @@ function runningText(body: string): string {
       .replace(/([^.?!:\s])\s*\n(?=\s*(?:\n|-|\d+\.))/g, '$1.\n')
   );
 }
+
+/** The questions a lesson asks before it answers: read from its `<Predict>`s. */
+export function questionsOf(body: string): string[] {
+  return [...body.matchAll(/<Predict\s[^>]*?question=(?:"([^"]+)"|\{?'([^']+)'\}?)/gs)].flatMap(
+    ([, one, other]) => one ?? other ?? [],
+  );
+}
