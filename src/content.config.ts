@@ -106,7 +106,7 @@ const exercises = defineCollection({
       ...every,
       kind: z.literal('design'),
       model: z.string(),
-      start: given,
+      start: z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.array(given)])),
       change: z.array(z.string()).min(1),
       must: z.array(z.string()).min(1),
       passing: given,

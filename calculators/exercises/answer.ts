@@ -4,7 +4,7 @@ import { readQuantity, type Reading } from '../core/quantity.ts';
 import { solve } from '../core/solve.ts';
 import { completeInputs, type ResolvedMaterials } from '../models/inputs.ts';
 import { findUnit, unitsLike, type UnitSymbol } from '../core/units.ts';
-import type { Givens, NumberExercise, Part, StepsExercise, Variant } from './definition.ts';
+import type { DesignStart, Givens, NumberExercise, Part, StepsExercise, Variant } from './definition.ts';
 
 /** Where an exercise finds what computes its answer. */
 export interface Library {
@@ -70,7 +70,11 @@ function readGiven(text: string, spec: SymbolSpec | Input, what: string): Writte
 }
 
 /** Every input of a model in SI, from what is given as text. Throws a sentence for each that does not fit. */
-export function modelValues(model: Model, given: Givens, materials: ResolvedMaterials = {}): Values {
+export function modelValues(
+  model: Model,
+  given: Givens | DesignStart,
+  materials: ResolvedMaterials = {},
+): Values {
   const { values, problems } = completeInputs(model, given, materials);
   if (problems.length > 0) throw new Error(problems.join(' '));
   return values;

@@ -34,6 +34,9 @@ interface Common {
 /** Quantities as text (`'150 mm'`), or a word where a model asks for a choice. */
 export type Givens = Readonly<Record<string, string>>;
 
+/** Where a design begins: quantities as text, and lists, such as the sections of a part, row by row. */
+export type DesignStart = Readonly<Record<string, string | readonly Givens[]>>;
+
 export type Variation =
   readonly string[] | { readonly from: string; readonly to: string; readonly step: string };
 
@@ -113,7 +116,7 @@ export interface DesignExercise extends Common {
   readonly kind: 'design';
   readonly model: string;
   /** Inputs as text; whatever is not named takes the model's own start. */
-  readonly start: Givens;
+  readonly start: DesignStart;
   /** The inputs a learner may change. */
   readonly change: readonly string[];
   /** Ids of the checks that must hold. */

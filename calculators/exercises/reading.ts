@@ -1,6 +1,7 @@
 import type { Citation, How } from '../core/formula.ts';
 import type {
   ChoiceExercise,
+  DesignStart,
   Exercise,
   ExerciseKind,
   Givens,
@@ -133,7 +134,7 @@ class Reader {
           ...base,
           kind,
           model: this.text(data, 'model'),
-          start: this.givens(data['start'] ?? {}, '"start"'),
+          start: this.start(data['start'] ?? {}),
           change: this.texts(data['change'], '"change"', 1),
           must: this.texts(data['must'], '"must"', 1),
           passing: this.givens(data['passing'], '"passing"'),
@@ -191,6 +192,23 @@ class Reader {
       return {};
     }
     return Object.fromEntries(Object.entries(value).map(([name, text]) => [name, plainText(text)]));
+  }
+
+  private start(value: unknown): DesignStart {
+    const rows = isData(value) ? Object.entries(value).filter(([, one]) => Array.isArray(one)) : [];
+    const lists = new Set(rows.map(([name]) => name));
+    const plain = isData(value)
+      ? Object.fromEntries(Object.entries(value).filter(([name]) => !lists.has(name)))
+      : value;
+    return {
+      ...this.givens(plain, '"start"'),
+      ...Object.fromEntries(
+        rows.map(([name, list]) => [
+          name,
+          (list as unknown[]).map((row, i) => this.givens(row, `Row ${i + 1} of "start" ${name}`)),
+        ]),
+      ),
+    };
   }
 
   private vary(value: unknown): Record<string, Variation> {
