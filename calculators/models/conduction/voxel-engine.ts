@@ -33,7 +33,6 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
   kernel.describe({ ...curve, perHeat: worth.map((each) => 1 / each) });
   const metal = metalCells(mesh);
   const { k } = substance;
-  const surface = k.solid === k.liquid ? undefined : surfaceOf();
   const spacing = Math.cbrt(volume);
 
   const capacity = (cell: number): number => worth[mesh.region[cell]!]!;
@@ -41,6 +40,8 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
     mesh.region[cell] === metalRegion ? Math.max(k.solid, k.liquid) : others[mesh.region[cell]! - 1]!.k;
   const isLast = (d: 0 | 1 | 2, cell: number): boolean =>
     Math.floor(cell / strides[d]) % size[d] === size[d] - 1;
+  const surface = k.solid === k.liquid ? undefined : surfaceOf();
+  const inside = surface ? insideOf() : [];
   // Between two cells of one substance it is the same everywhere.
   const alike = [0, ...others].map((_, region) => {
     const own = region === metalRegion ? Math.max(k.solid, k.liquid) : others[region - 1]!.k;
@@ -98,28 +99,41 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
     for (const d of [0, 1, 2] as const) {
       const along = toNext[d];
       const stride = strides[d];
-      for (const cell of metal) {
-        if (mesh.region[cell + stride] !== metalRegion || isLast(d, cell)) continue;
-        const [one, two] = [own[cell + guard]!, own[cell + stride + guard]!];
-        along[cell + guard] = (2 * spacing * one * two) / (one + two);
+      for (const at of inside[d]!) {
+        const one = own[at]!;
+        const two = own[at + stride]!;
+        along[at] = (2 * spacing * one * two) / (one + two);
       }
     }
     const half = 0.5 / spacing;
-    for (let n = 0; n < surface.cell.length; n += 1) {
-      const cell = surface.cell[n]!;
-      const d = surface.axis[n] as 0 | 1 | 2;
-      const next = cell + strides[d];
-      const first = mesh.region[cell] === metalRegion;
-      const inner = own[(first ? cell : next) + guard]!;
-      const outer = most(first ? next : cell);
-      toNext[d][cell + guard] = 1 / (half / inner + half / outer + surface.gap[n]!);
-    }
+    for (let n = 0; n < surface.at.length; n += 1)
+      toNext[surface.axis[n] as 0 | 1 | 2][surface.at[n]!] =
+        1 / (half / own[surface.metal[n]!]! + surface.rest[n]!);
   }
 
-  /** Faces between metal and something else: the cell before, the axis, the resistance of the gap. */
+  /** Places of faces within the metal, after which there is metal too, by axis. */
+  function insideOf(): readonly Int32Array[] {
+    return ([0, 1, 2] as const).map((d) =>
+      metal
+        .filter((cell) => !isLast(d, cell) && mesh.region[cell + strides[d]] === metalRegion)
+        .map((cell) => cell + guard),
+    );
+  }
+
+  /** Faces of the metal: where the conductance stands, the axis, where the metal lies, K/W of the rest of the way. */
   function surfaceOf() {
     const { cell, axis, gap } = jointsOf(mesh, others, false);
-    return { cell, axis, gap: Float32Array.from(gap) };
+    const next = cell.map((from, n) => from + strides[axis[n] as 0 | 1 | 2]);
+    const isFirst = (n: number): boolean => mesh.region[cell[n]!] === metalRegion;
+    return {
+      at: cell.map((from) => from + guard),
+      axis,
+      metal: cell.map((from, n) => (isFirst(n) ? from : next[n]!) + guard),
+      rest: Float32Array.from(
+        cell,
+        (from, n) => 0.5 / spacing / most(isFirst(n) ? next[n]! : from) + gap[n]!,
+      ),
+    };
   }
 
   function stage(newest: 0 | 1, back: number, seconds: number): void {
@@ -137,8 +151,9 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
 
   refresh(0);
   // Beside the kernel's arrays, each metal cell keeps its number, its last heat and five results.
+  const faces = inside.reduce((sum, { length }) => sum + length, 0);
   const bytes =
-    kernel.bytes + 4 * 7 * metal.length + 28 * skin.cells.length + 9 * (surface?.cell.length ?? 0);
+    kernel.bytes + 4 * faces + 4 * 7 * metal.length + 28 * skin.cells.length + 13 * (surface?.at.length ?? 0);
   return {
     mesh,
     curve,

@@ -27,24 +27,27 @@ export function wasmKernels(bytes: Uint8Array): KernelMaker {
 function wasmKernel(module: WebAssembly.Module, nx: number, ny: number, nz: number): VoxelKernel {
   const count = nx * ny * nz;
   const guard = guardFor(nx, ny);
-  // Whole groups of four; what the last group has too much lies in the guard and is joined to nothing.
-  const places = 4 * Math.ceil((count + 2 * guard) / 4);
-  const groups = 4 * Math.ceil(count / 4);
+  // The arrays share their guards. Before the first conductance lie noughts, and those along x, y, z end with
+  // as many noughts as the one that follows needs before it; of the others any number will do. The last
+  // group of four may write a little past the end, into what keeps arrays apart.
+  const length = 4 * Math.ceil(count / 4) * 4 + apart;
   const table = 4 * mostRegions;
-  const bytes = table + 7 * (4 * places + apart) + groups;
+  const groups = 4 * Math.ceil(count / 4);
+  const bytes = table + 7 * length + 2 * 4 * guard + groups;
   const pages = Math.ceil(bytes / page);
   const memory = new WebAssembly.Memory({ initial: pages, maximum: pages });
   const { exports } = new WebAssembly.Instance(module, { env: { memory } });
   const run = exports['stage'] as Stage;
 
-  const base = (array: number): number => table + array * (4 * places + apart);
+  const first = (array: number): number => table + 4 * guard + array * length;
   const view = (array: number): Float32Array =>
-    new Float32Array(memory.buffer, base(array), count + 2 * guard);
-  const first = (array: number): number => base(array) + 4 * guard;
-  const heat = [view(0), view(1)] as const;
-  const temperature = [view(2), view(3)] as const;
-  const toNext = [view(4), view(5), view(6)] as const;
-  const region = new Uint8Array(memory.buffer, base(7), count);
+    new Float32Array(memory.buffer, first(array) - 4 * guard, count + 2 * guard);
+  const [up, north, east, warm, heats] = [0, 1, 2, 3, 5];
+  const heat = [view(heats), view(heats + 1)] as const;
+  const temperature = [view(warm), view(warm + 1)] as const;
+  const toNext = [view(east), view(north), view(up)] as const;
+  const regions = table + 7 * length + 2 * 4 * guard;
+  const region = new Uint8Array(memory.buffer, regions, count);
   const gains = new Float32Array(memory.buffer, 0, mostRegions);
   let substances: Substances = { perHeat: [], solidus: 0, full: 0, inRange: 0, inLiquid: 0 };
 
@@ -66,14 +69,14 @@ function wasmKernel(module: WebAssembly.Module, nx: number, ny: number, nz: numb
         count,
         nx,
         nx * ny,
-        first(newest),
-        first(other),
-        first(2 + newest),
-        first(2 + other),
-        first(4),
-        first(5),
-        first(6),
-        base(7),
+        first(heats + newest),
+        first(heats + other),
+        first(warm + newest),
+        first(warm + other),
+        first(east),
+        first(north),
+        first(up),
+        regions,
         0,
         back,
         solidus,

@@ -1,0 +1,161 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Case } from '../../calculators/models/conduction/case.ts';
+import type { Engine } from '../../calculators/models/conduction/engine.ts';
+import { exactEngine } from '../../calculators/models/conduction/exact-engine.ts';
+import { freeze } from '../../calculators/models/conduction/freeze.ts';
+import { voxelEngine } from '../../calculators/models/conduction/voxel-engine.ts';
+import { plainKernel, type VoxelKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
+import { sizeOf } from '../../calculators/models/conduction/mesh.ts';
+import { voxelMesh } from '../../calculators/models/conduction/voxels.ts';
+import { compileKernel } from '../../src/workers/kernel/compile.ts';
+import { wasmKernels } from '../../src/workers/kernel/wasm-kernel.ts';
+import { barOf, lineOf, partOf } from '../models/conduction/ways.ts';
+
+const simd = wasmKernels(await compileKernel());
+
+/** A thin plate of 1 mm with a boss of 8 by 8 by 6 mm in 5 mm of sand: 100 × 88 × 32 cells at 0.5 mm. */
+const plateWithBoss = (spacing: number): Case =>
+  partOf(
+    voxelMesh({
+      solids: [
+        { kind: 'box', region: 0, low: [0, 0, 0], high: [0.04, 0.034, 0.001] },
+        { kind: 'box', region: 0, low: [0.016, 0.013, 0], high: [0.024, 0.021, 0.006] },
+      ],
+      spacing,
+      wall: 0.005,
+      mirror: [false, false, false],
+    }),
+  );
+
+/** The engine's own kernel, filled, and what its stages are told. */
+function filled(given: Case, maker = simd) {
+  let kernel: VoxelKernel | undefined;
+  let told: Parameters<VoxelKernel['describe']>[0] | undefined;
+  const engine = voxelEngine(given, (nx, ny, nz) => {
+    const made = maker(nx, ny, nz);
+    kernel = {
+      ...made,
+      describe: (substances) => {
+        told = substances;
+        made.describe(substances);
+      },
+    };
+    return kernel;
+  });
+  if (!kernel || !told) throw new Error('the engine made no kernel');
+  return { engine, kernel, told };
+}
+
+/** Least seconds of one stage, and the sum of the heats after the first two. */
+function stages({ engine, kernel }: ReturnType<typeof filled>, rounds: number) {
+  const seconds = engine.safeStep;
+  let best = Infinity;
+  let sum = 0;
+  for (let round = 0; round < rounds; round += 1) {
+    const start = performance.now();
+    kernel.stage(0, back, seconds);
+    kernel.stage(1, back, seconds);
+    best = Math.min(best, (performance.now() - start) / 2000);
+    if (round === 0)
+      for (const heat of kernel.heat[0].subarray(kernel.guard, kernel.guard + kernel.region.length))
+        sum += heat;
+  }
+  return { best, sum };
+}
+
+const back = -0.6;
+const folder = mkdtempSync(join(tmpdir(), 'stage-'));
+const source = fileURLToPath(new URL('./stage.c', import.meta.url));
+/** With the usual rules for real numbers, and with those that let a compiler reorder sums. */
+const programs = ['-O3 -march=native', '-O3 -march=native -ffast-math'].flatMap((flags, n) => {
+  const program = join(folder, `stage-${n}`);
+  const { status } = spawnSync('gcc', [...flags.split(' '), source, '-o', program]);
+  return status === 0 ? [{ flags, program }] : [];
+});
+
+/** The same stages in C, from the same numbers. */
+function stagesInC(
+  program: string,
+  { engine, kernel, told }: ReturnType<typeof filled>,
+  size: readonly number[],
+  rounds: number,
+) {
+  const file = join(folder, 'numbers');
+  const { solidus, full, inRange, inLiquid } = told;
+  const perHeat = Float32Array.from({ length: 8 }, (_, n) => told.perHeat[n] ?? 0);
+  writeFileSync(
+    file,
+    Buffer.concat(
+      [
+        Int32Array.from([...size, kernel.guard]),
+        Float32Array.from([back, engine.safeStep, solidus, full, inRange, inLiquid]),
+        perHeat,
+        ...kernel.heat,
+        ...kernel.temperature,
+        ...kernel.toNext,
+        kernel.region,
+      ].map((array) => new Uint8Array(array.buffer, array.byteOffset, array.byteLength)),
+    ),
+  );
+  const done = spawnSync(program, [file, String(rounds)], { encoding: 'utf8' });
+  const [best = Number.NaN, sum = Number.NaN] = done.stdout.trim().split(' ').map(Number);
+  return { best, sum };
+}
+
+const row = (text: string, seconds: number, first: number, count: number): void => {
+  const ratio = Number.isNaN(first) ? '    –' : (first / seconds).toFixed(2).padStart(5);
+  const rate = (count / seconds / 1e6).toFixed(0).padStart(5);
+  console.log(`  ${ratio} of C  ${rate} million cells a second  ${text}`);
+};
+
+for (const [spacing, rounds] of [
+  [0.0005, 60],
+  [0.00025, 12],
+] as const) {
+  const given = plateWithBoss(spacing);
+  const size = sizeOf(given.mesh);
+  const count = given.mesh.region.length;
+  console.log(`\nOne stage over ${size.join(' × ')} = ${count.toLocaleString('en-GB')} cells`);
+  const ready = filled(given);
+  if (programs.length === 0) console.log('  No gcc here, so nothing in C to compare with.');
+  const inC = programs.map(({ flags, program }) => ({ flags, ...stagesInC(program, ready, size, rounds) }));
+  const compiled = stages(ready, rounds);
+  const plain = stages(filled(given, plainKernel), Math.ceil(rounds / 4));
+  const c = inC[0]?.best ?? Number.NaN;
+  for (const { flags, best } of inC) row(`C, gcc ${flags}`, best, c, count);
+  row('compiled, four lanes, hand-written', compiled.best, c, count);
+  row('TypeScript, the reference', plain.best, c, count);
+  const off = (sum: number): string => Math.abs(sum / plain.sum - 1).toExponential(0);
+  console.log(
+    `  Heat after two stages is off the reference by a part of ${off(compiled.sum)} compiled${inC[0] ? `, ${off(inC[0].sum)} in C` : ''}.`,
+  );
+}
+rmSync(folder, { recursive: true });
+
+function whole(title: string, given: Case, engineOf: (given: Case) => Engine, rounds: number): void {
+  let best = Infinity;
+  let found = freeze(given, {}, engineOf);
+  for (let round = 0; round < rounds; round += 1) {
+    const start = performance.now();
+    found = freeze(given, {}, engineOf);
+    best = Math.min(best, performance.now() - start);
+  }
+  if (!found.ok) throw new Error(found.why);
+  const { steps, stages: all, cells, last, drift, bytesPerCell } = found;
+  console.log(
+    `  ${best.toFixed(best < 100 ? 1 : 0).padStart(7)} ms  ${title}: ${cells.toLocaleString('en-GB')} cells, ${steps} steps, ${all} stages, solid after ${last?.time.toFixed(2)} s, drift ${drift.toExponential(0)}, ${bytesPerCell.toFixed(1)} bytes a cell`,
+  );
+}
+
+console.log('\nUntil the last place is solid, on one thread');
+const withBoss = plateWithBoss(0.0005);
+whole('plate with a boss, compiled', withBoss, (it) => voxelEngine(it, simd), 3);
+whole('plate with a boss, first coarse answer', plateWithBoss(0.001), (it) => voxelEngine(it, simd), 3);
+whole('plate with a boss, TypeScript', withBoss, (it) => voxelEngine(it), 1);
+whole('bar of 8 by 16 mm, turned, 0.5 mm', partOf(barOf(0.0005)), exactEngine, 3);
+whole('bar of 8 by 16 mm, turned, 0.25 mm', partOf(barOf(0.00025)), exactEngine, 3);
+whole('plate of 6 mm in a line of 8 cells', partOf(lineOf('straight', 8)), exactEngine, 20);
