@@ -14,7 +14,7 @@ export interface Reading {
  */
 export function readingOf(body: string): Reading {
   const text = runningText(body);
-  const sentences = text.split(/[.?!:](?:\s|$)/).filter((part) => /\p{L}{2}/u.test(part));
+  const sentences = text.split(/[.?!](?:\s|$)/).filter((part) => /\p{L}{2}/u.test(part));
   const words = text.match(/\p{L}[\p{L}’'-]*/gu) ?? [];
   const syllables = words.reduce((sum, word) => sum + syllable(word), 0);
   if (words.length === 0) return { words: 0, age: 0 };
