@@ -2,6 +2,7 @@
 export { default as Calculator } from './Calculator.astro';
 export { default as Cite } from './Cite.astro';
 export { default as Curve } from './Curve.astro';
+export { default as Defects } from './Defects.astro';
 export { default as Exercise } from './Exercise.astro';
 export { default as Figure } from './Figure.astro';
 export { default as Formula } from './Formula.astro';
