@@ -1192,6 +1192,24 @@ export const sources = {
     year: '',
     where: 'Articles of a public encyclopaedia and an open course text',
   },
+  'eth-building-physics': {
+    authors: 'Manz, H.',
+    title: 'Bauphysik III, lecture notes',
+    year: '2009',
+    where: 'ETH Zürich, in German',
+  },
+  vashchenko: {
+    authors: 'Vashchenko, K. I.; Chernega, D. F.; Remizov, G. A.; Byalik, O. M.',
+    title: 'Permeation of hydrogen through liquid aluminium',
+    year: '1972',
+    where: 'Izvestiya VUZ, Tsvetnaya Metallurgiya 15 (1), 50–56',
+  },
+  'heat-problem-pages': {
+    authors: 'Unattributed',
+    title: 'Problems on heat transfer',
+    year: '',
+    where: 'Read as answered problems on public question pages; the textbook is not named there',
+  },
   'biology-pages': {
     authors: 'Writers not named',
     title: 'Surface and volume of cells as cubes and spheres',
