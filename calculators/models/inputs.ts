@@ -25,7 +25,7 @@ export function defaultInputs(model: Model, materials: ResolvedMaterials): Compl
  * the rest takes its start or the material's number. Never throws; what cannot be read is a problem in words.
  */
 export function completeInputs(
-  model: Model,
+  model: Pick<Model, 'id' | 'inputs'>,
   given: Readonly<Record<string, unknown>>,
   materials: ResolvedMaterials,
 ): Completed {

@@ -3,8 +3,9 @@ import type { Case } from '../../calculators/models/conduction/case.ts';
 import type { Engine } from '../../calculators/models/conduction/engine.ts';
 import { exactEngine } from '../../calculators/models/conduction/exact-engine.ts';
 import { freezing, type Freezing } from '../../calculators/models/conduction/freeze.ts';
-import { sizeOf, type Three } from '../../calculators/models/conduction/mesh.ts';
+import { metalCells, sizeOf, volumeOf, type Three } from '../../calculators/models/conduction/mesh.ts';
 import { refuse } from '../../calculators/models/conduction/refuse.ts';
+import { metalArea, roughTime } from '../../calculators/models/conduction/pace.ts';
 import { statedError } from '../../calculators/models/conduction/stated-error.ts';
 import { voxelEngine } from '../../calculators/models/conduction/voxel-engine.ts';
 import type { KernelMaker } from '../../calculators/models/conduction/voxel-kernel.ts';
@@ -16,6 +17,14 @@ export interface Part extends Omit<Case, 'mesh' | 'start' | 'sides'> {
   readonly start: readonly number[];
   /** The most cells this device is asked to hold. */
   readonly most: number;
+  /** Keeps about so many pictures of the way, evenly in time: what play-back shows. */
+  readonly frames?: number;
+}
+
+/** The temperature of every cell at a time, K. */
+export interface Frame {
+  readonly time: number;
+  readonly temperature: Float32Array;
 }
 
 /** To the worker. */
@@ -33,6 +42,9 @@ export type Reply = { readonly asked: number } & (
       readonly across: number;
       readonly thickness: number;
       readonly error: number;
+      /** Volume over cooled surface, m. */
+      readonly modulus: number;
+      readonly mirror: readonly boolean[];
       /** What computes: `simd`, `plain` or `exact`. */
       readonly by: string;
     }
@@ -51,6 +63,9 @@ export type Reply = { readonly asked: number } & (
       readonly result: Freezing;
       /** The part by which the last time moved from the coarse pass to the fine one. */
       readonly moved?: number;
+      readonly frames: readonly Frame[];
+      /** What it took, ms. */
+      readonly took: number;
       /** Nothing more comes. */
       readonly done: boolean;
     }
@@ -69,10 +84,12 @@ export interface Means {
 /** Works this long before it lets messages in, and this long before it shows how far it is, ms. */
 const spell = 16;
 const showEvery = 80;
+/** Numbers that kept pictures may take in all: 12 million bytes. */
+const mostInFrames = 3e6;
 
 /** Freezes a part in passes, replying as it goes. Ends after `frozen` with `done`, `refused` or `stopped`. */
 export async function* solvePart(asked: number, part: Part, means: Means): AsyncGenerator<Reply, void> {
-  const { shape, most, ...rest } = part;
+  const { shape, most, frames: wanted = 0, ...rest } = part;
   const size = sized(shape);
   if (size !== undefined) {
     yield { asked, kind: 'refused', why: size };
@@ -80,6 +97,7 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
   }
   let coarse: number | undefined;
   for (const pass of passesOf(shape)) {
+    const begun = means.now();
     const laid = layOut(shape, pass, most);
     if (typeof laid === 'string') {
       yield { asked, kind: 'refused', why: laid };
@@ -107,6 +125,13 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       return;
     }
     const staircase = laid.cubes && given.mesh.share !== undefined;
+    const picture = (newest: 0 | 1): Float32Array =>
+      Float32Array.from(
+        engine.temperature[newest].subarray(engine.guard, engine.guard + given.mesh.region.length),
+        (warm) => warm + engine.zero,
+      );
+    const frames = keeper(Math.min(wanted, Math.ceil(mostInFrames / given.mesh.region.length)), given);
+    frames.keep(0, () => picture(0));
     const across = acrossThinnest(given.mesh, laid.mirror, staircase ? 0.05 : 0);
     yield {
       asked,
@@ -122,6 +147,8 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       across: across.cells,
       thickness: across.thickness,
       error: statedError(given, across),
+      modulus: modulusOf(given),
+      mirror: laid.mirror,
       by: single ? means.kernels.by : 'exact',
     };
     const way = freezing(given, engine);
@@ -140,10 +167,13 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
           pass,
           result,
           ...(moved !== undefined && { moved }),
+          frames: frames.kept(result),
+          took: means.now() - begun,
           done: pass === 'fine',
         };
         break;
       }
+      frames.keep(next.value.time, () => picture(next.value.newest));
       if (means.now() - letIn < spell) continue;
       await means.turn();
       if (means.stopped()) {
@@ -154,12 +184,33 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       if (letIn - shown < showEvery) continue;
       shown = letIn;
       const { time, progress, newest } = next.value;
-      const from = engine.temperature[newest];
-      const temperature = Float32Array.from(
-        from.subarray(engine.guard, engine.guard + given.mesh.region.length),
-        (warm) => warm + engine.zero,
-      );
-      yield { asked, kind: 'going', pass, time, progress, temperature };
+      yield { asked, kind: 'going', pass, time, progress, temperature: picture(newest) };
     }
   }
+}
+
+function modulusOf({ mesh }: Case): number {
+  const volume = metalCells(mesh).reduce((sum, cell) => sum + volumeOf(mesh, cell), 0);
+  return volume / metalArea(mesh);
+}
+
+/** Keeps pictures evenly in time: when there are too many, every second one goes and the next ones come half as often. */
+function keeper(most: number, given: Case) {
+  let apart = roughTime(given) / Math.max(1, most);
+  let kept: Frame[] = [];
+  let due = 0;
+  return {
+    keep: (time: number, picture: () => Float32Array): void => {
+      if (most < 1 || time < due) return;
+      kept.push({ time, temperature: picture() });
+      if (kept.length > 2 * most) {
+        kept = kept.filter((_, n) => n % 2 === 0);
+        apart *= 2;
+      }
+      due = time + apart;
+    },
+    /** With the end of the way as the last of them. */
+    kept: ({ time, temperature }: Freezing): readonly Frame[] =>
+      most < 1 ? [] : [...kept.filter((frame) => frame.time < time), { time, temperature }],
+  };
 }

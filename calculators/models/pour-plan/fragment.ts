@@ -5,7 +5,7 @@ import { checkWritten, type Checked, type Written, type WrittenCell, type Writte
  * The inputs of a plan as the part of an address after `#`: `head=40+mm&suction.gauge=35+kPa`. Rows are parted
  * by `;` and their cells, in the order of the form, by `~`. Only what differs from the start is worth writing.
  */
-export function writeFragment(model: Model, inputs: Written): string {
+export function writeFragment(model: Pick<Model, 'id' | 'inputs'>, inputs: Written): string {
   return Object.entries(inputs)
     .map(([name, entry]) => {
       const input = model.inputs[name];
@@ -42,7 +42,7 @@ function unescaped(text: string): string | undefined {
 }
 
 /** Reads a fragment, without its `#` and without a name before it. Never throws; says what could not be read. */
-export function readFragment(model: Model, fragment: string): Checked {
+export function readFragment(model: Pick<Model, 'id' | 'inputs'>, fragment: string): Checked {
   const raw: Record<string, unknown> = {};
   const broken: string[] = [];
   for (const part of fragment.split('&').filter((piece) => piece !== '')) {
@@ -57,7 +57,7 @@ export function readFragment(model: Model, fragment: string): Checked {
   return { inputs, problems: [...broken, ...problems] };
 }
 
-function entryOf(model: Model, name: string, text: string): unknown {
+function entryOf(model: Pick<Model, 'id' | 'inputs'>, name: string, text: string): unknown {
   const input = Object.hasOwn(model.inputs, name) ? model.inputs[name] : undefined;
   if (input?.kind !== 'list') return cellOf(input?.kind === 'flag', text);
   if (text === '') return [];

@@ -36,7 +36,10 @@ const cell = (entry: unknown): unknown =>
   typeof entry === 'number' && Number.isFinite(entry) ? String(entry) : entry;
 
 /** Keeps what these inputs of the model can be, and says what could not be read. */
-export function checkWritten(model: Model, raw: Readonly<Record<string, unknown>>): Checked {
+export function checkWritten(
+  model: Pick<Model, 'id' | 'inputs'>,
+  raw: Readonly<Record<string, unknown>>,
+): Checked {
   const inputs: Record<string, WrittenCell | readonly WrittenRow[]> = {};
   const problems: string[] = [];
   const keep = (at: string, spec: One, entry: unknown, put: (value: WrittenCell) => void): void => {
