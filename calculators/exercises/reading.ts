@@ -53,11 +53,12 @@ const isData = (value: unknown): value is Data =>
 
 /**
  * An exercise from the data of its file. Throws an `ExerciseError` with a sentence for every fault of shape;
- * whether symbols and units fit the formula is `checkExercise`'s question.
+ * whether symbols and units fit the formula is `checkExercise`'s question. A question an instructor writes for
+ * one set may diagnose fewer mistakes than those of the course.
  */
-export function readExercise(id: string, data: unknown): Exercise {
+export function readExercise(id: string, data: unknown, { leastMistakes = 2 } = {}): Exercise {
   const problems: string[] = [];
-  const exercise = isData(data) ? new Reader(problems).exercise(id, data) : undefined;
+  const exercise = isData(data) ? new Reader(problems, leastMistakes).exercise(id, data) : undefined;
   if (!exercise && problems.length === 0) problems.push('The file must hold keys and values.');
   if (!exercise || problems.length > 0) throw new ExerciseError(id, problems);
   return exercise;
@@ -65,8 +66,10 @@ export function readExercise(id: string, data: unknown): Exercise {
 
 class Reader {
   readonly problems: string[];
-  constructor(problems: string[]) {
+  readonly leastMistakes: number;
+  constructor(problems: string[], leastMistakes: number) {
     this.problems = problems;
+    this.leastMistakes = leastMistakes;
   }
 
   exercise(id: string, data: Data): Exercise | undefined {
@@ -100,7 +103,7 @@ class Reader {
         return {
           ...base,
           kind,
-          ...this.asked(data, 'The exercise', 2),
+          ...this.asked(data, 'The exercise', this.leastMistakes),
           vary: this.vary(data['vary']),
           tolerance,
         };
