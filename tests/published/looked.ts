@@ -16,8 +16,16 @@ export const looked: Readonly<Record<string, string>> = {
     'Textbooks of planning: adding up minutes is all there is to check, and a sum is no check.',
   // freezing
   // filling
+  'filling/effective-head':
+    'Course notes on gating state the rule without a worked head. A gate in the middle is worked by hand on its card.',
+  'filling/flow-length':
+    'It is flow time by speed. The time has its figures; a length of run printed with every number it takes was not found.',
+  'filling/flow-length-sand':
+    'It is freezing time in sand by speed. The time has its figures; a length of run printed with every number it takes was not found.',
   // vacuum
   // feeding
+  'feeding/chill':
+    'Papers and handbooks on chills give the factor by which a face counts, and no casting worked through with it.',
   'feeding/distance':
     'Guidelines and papers of steel founders, exam papers and lecture notes: what could be read gives the rule or begins with newer ones, never a plate with its length. One plate is recalled.',
   'feeding/distance-bar':
