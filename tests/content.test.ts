@@ -260,6 +260,20 @@ describe('the course', () => {
     ).toEqual([]);
   });
 
+  it('logs every change of an outcome', () => {
+    const logged = new Map(
+      dataOf<{ id: string; text: string }[]>('outcome-log.yaml').map(({ id, text }) => [id, text] as const),
+    );
+    const stands = lessons.flatMap(({ front }) => front.outcomes ?? []);
+    const missing = stands.filter(({ id, text }) => logged.get(id) !== text).map(({ id }) => id);
+    expect(missing, 'add a line to content/outcome-log.yaml').toEqual([]);
+    const gone = [...logged].filter(([id, text]) => text !== '' && !stands.some((o) => o.id === id));
+    expect(
+      gone.map(([id]) => id),
+      "dropped: add a line with text ''",
+    ).toEqual([]);
+  });
+
   it('has no outcome id twice', () => {
     const ids = lessons.flatMap(({ front }) => front.outcomes?.map(({ id }) => id) ?? []);
     expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
