@@ -680,18 +680,6 @@ export const sources = {
     year: '1999',
     where: 'Certified values for data sets NoInt1 and NoInt2',
   },
-  'abramowitz-stegun': {
-    authors: 'Abramowitz, M.; Stegun, I. A.',
-    title: 'Handbook of Mathematical Functions',
-    year: '1964',
-    where: 'National Bureau of Standards, Applied Mathematics Series 55',
-  },
-  'roots-table': {
-    authors: 'Watts, R. G.',
-    title: 'Essentials of Applied Mathematics for Scientists and Engineers',
-    year: '2007',
-    where: 'Morgan & Claypool, table of roots, p. 172',
-  },
   dantzig: {
     authors: 'Dantzig, G. B.',
     title: 'Linear Programming and Extensions',
@@ -1107,12 +1095,6 @@ export const sources = {
     title: 'How much sand a pit takes, with worked examples',
     year: '',
     where: 'Public pages for builders and gardeners',
-  },
-  'channel-pages': {
-    authors: 'Writers not named',
-    title: 'Hydraulic radius of channels and ducts, with worked examples',
-    year: '',
-    where: 'Public question pages in hydraulics',
   },
   'calculus-pages': {
     authors: 'Writers not named',
