@@ -1,0 +1,165 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Kind } from '../find/document.ts';
+import type { Found, Search } from '../find/search.ts';
+import { fromFragment } from './entries.ts';
+import { keysOff, setKeysOff } from './keys.ts';
+import '../styles/find.css';
+
+export interface FindProps {
+  /** The base of the site, with a slash at its end. */
+  readonly base: string;
+}
+
+const said: Readonly<Record<Kind, string>> = {
+  formula: 'Formula',
+  model: 'Model',
+  lesson: 'Lesson',
+  material: 'Material',
+  term: 'Term',
+  defect: 'Defect',
+  exercise: 'Exercise',
+  page: 'Page',
+};
+
+const shown = 12;
+
+/** One field over everything on these pages. The index is fetched when the reader first reaches for it. */
+export function Find({ base }: FindProps) {
+  const [typed, setTyped] = useState('');
+  const [search, setSearch] = useState<{ readonly run: Search }>();
+  const [trouble, setTrouble] = useState('');
+  const [quiet, setQuiet] = useState(false);
+  const asked = useRef(false);
+  const field = useRef<HTMLInputElement>(null);
+  const list = useRef<HTMLOListElement>(null);
+
+  const reach = async (): Promise<void> => {
+    if (asked.current) return;
+    asked.current = true;
+    try {
+      const [{ searchOf }, answer] = await Promise.all([
+        import('../find/search.ts'),
+        fetch(`${base}find.json`),
+      ]);
+      if (!answer.ok) throw new Error(String(answer.status));
+      const run = searchOf((await answer.json()) as Parameters<typeof searchOf>[0]);
+      setSearch({ run });
+      setTrouble('');
+    } catch {
+      asked.current = false;
+      setTrouble(
+        'The index could not be fetched. Type again when there is a connection, or use the lists below.',
+      );
+    }
+  };
+
+  useEffect(() => {
+    setQuiet(keysOff());
+    const follow = (): void => {
+      const text = fromFragment(location.hash, 'find')?.['q'];
+      if (text === undefined) return;
+      setTyped(text);
+      void reach();
+    };
+    follow();
+    field.current?.focus({ preventScroll: true });
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+
+  useEffect(() => {
+    const wait = setTimeout(() => {
+      if (typed === '' && location.hash === '') return;
+      history.replaceState(
+        history.state,
+        '',
+        typed === '' ? location.pathname : `#find:q=${encodeURIComponent(typed)}`,
+      );
+    }, 300);
+    return () => clearTimeout(wait);
+  }, [typed]);
+
+  const found: readonly Found[] = search ? search.run(typed, shown) : [];
+  const links = (): HTMLAnchorElement[] => [...(list.current?.querySelectorAll('a') ?? [])];
+  const move = (event: KeyboardEvent, by: 1 | -1): void => {
+    const all = links();
+    const next = all.indexOf(document.activeElement as HTMLAnchorElement) + by;
+    event.preventDefault();
+    if (next < 0) field.current?.focus();
+    else all[Math.min(next, all.length - 1)]?.focus();
+  };
+  const status =
+    trouble !== ''
+      ? trouble
+      : typed.trim() === ''
+        ? ''
+        : !search
+          ? 'Fetching the index.'
+          : found.length === 0
+            ? `Nothing found for “${typed.trim()}”. Try another word for it, or fewer.`
+            : found.length === shown
+              ? `The ${shown} nearest.`
+              : `${found.length} found.`;
+
+  return (
+    <search
+      class="find"
+      onKeyDown={(event) => {
+        if (event.key === 'ArrowDown') move(event, 1);
+        if (event.key === 'ArrowUp' && document.activeElement !== field.current) move(event, -1);
+      }}
+    >
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          links()[0]?.click();
+        }}
+      >
+        <label for="find-field">What are you looking for?</label>
+        <input
+          ref={field}
+          id="find-field"
+          type="search"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          enterkeyhint="go"
+          maxLength={120}
+          value={typed}
+          onFocus={() => void reach()}
+          onInput={(event) => {
+            setTyped(event.currentTarget.value);
+            void reach();
+          }}
+        />
+      </form>
+      <p class="find-status" role="status">
+        {status}
+      </p>
+      <ol ref={list} class="found">
+        {found.map(({ kind, title, path, says }) => (
+          <li key={path}>
+            <a href={`${base}${path}`}>
+              <span class="found-kind">{said[kind]}</span>
+              <strong>{title}</strong>
+              <span class="found-says">{says}</span>
+            </a>
+          </li>
+        ))}
+      </ol>
+      <label class="find-key">
+        <input
+          type="checkbox"
+          checked={!quiet}
+          onChange={(event) => {
+            setKeysOff(!event.currentTarget.checked);
+            setQuiet(!event.currentTarget.checked);
+          }}
+        />
+        <span>
+          The key <kbd>/</kbd> opens this page from every other
+        </span>
+      </label>
+    </search>
+  );
+}
