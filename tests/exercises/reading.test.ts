@@ -28,6 +28,16 @@ describe('an exercise file', () => {
     });
   });
 
+  it('lets a design start from a list, row by row', () => {
+    const sections = [{ name: 'Nose', thickness: '9 mm', pieces: 1 }];
+    expect(readExercise('a', { ...designFile, start: { h: '40 mm', sections } })).toMatchObject({
+      start: { h: '40 mm', sections: [{ name: 'Nose', thickness: '9 mm', pieces: '1' }] },
+    });
+    expect(problemsOf({ ...designFile, start: { sections: ['Nose'] } })).toEqual([
+      'Row 1 of "start" sections must name quantities: h: \'40 mm\'.',
+    ]);
+  });
+
   it.each([
     [undefined, /must hold keys/],
     [[], /must hold keys/],
