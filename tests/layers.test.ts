@@ -9,6 +9,7 @@ const root = fileURLToPath(new URL('../', import.meta.url));
 const order = [
   'calculators/sources.ts',
   'calculators/core/',
+  'calculators/meshes/',
   'calculators/materials/',
   'calculators/formulas/',
   'calculators/models/',
@@ -22,7 +23,7 @@ const order = [
 ].map((layer) => [layer].flat());
 
 /** Small pure libraries that calculations may use. */
-const pure: readonly string[] = ['yalps'];
+const pure: readonly string[] = ['yalps', 'fflate'];
 
 interface Import {
   readonly from: string;
