@@ -80,10 +80,10 @@ export function Map(props: MapProps) {
     ]);
   };
   return (
+    // eslint-disable-next-line jsx-a11y-x/no-noninteractive-element-interactions -- moved about in by keys: an application
     <div
       class="map"
       id={props.id}
-      // A drawing to move about in by keys is no document.
       role="application"
       aria-roledescription="picture with a probe"
       aria-label={`${props.label} Move the probe with the arrow keys.`}

@@ -1,0 +1,184 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { completeInputs } from '../../../calculators/models/inputs.ts';
+import { readFragment, writeFragment } from '../../../calculators/models/pour-plan/fragment.ts';
+import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
+import { ModelForm, type MaterialName } from '../model-form.tsx';
+import { Answers } from './answers.tsx';
+import { seconds } from './answer.ts';
+import { shown, type ShapeName } from './asked.ts';
+import { Grid } from './grid.tsx';
+import { partOf, type Asked } from './part.ts';
+import { csvOf, download, savePicture } from './saving.ts';
+import { useSolver } from './solver.ts';
+import { emptyTee, readSquares, writeSquares } from './squares.ts';
+import '../../styles/freeze.css';
+
+export interface FreezeProps {
+  readonly inputs: Inputs;
+  readonly materials: readonly MaterialName[];
+  readonly books: Books;
+}
+
+const mark = '#freeze:';
+
+/** Put a section together or draw it, see it freeze. The address keeps what was put in. */
+export function FreezeSection(props: FreezeProps) {
+  const { inputs, books } = props;
+  const [form, setForm] = useState<Form>({});
+  const [awake, setAwake] = useState(false);
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  const [said, setSaid] = useState('');
+  const model = useMemo(() => ({ id: 'freeze', inputs }), [inputs]);
+  const own = useRef('');
+
+  useEffect(() => {
+    const follow = (): void => {
+      if (!location.hash.startsWith(mark) || location.hash === own.current) return;
+      const found = readFragment(model, location.hash.slice(mark.length));
+      setForm(formFrom(inputs, found.inputs));
+      setProblems(found.problems);
+    };
+    follow();
+    setAwake(true);
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+
+  const texts = useMemo(() => textsOf(inputs, form, books), [form]);
+  const key = JSON.stringify(texts);
+  const unread = useMemo(() => unreadable(inputs, form, books), [form]);
+  const shape = (typeof form['shape'] === 'string' ? form['shape'] : 'tee') as ShapeName;
+  const asked = useMemo((): { values: ReturnType<typeof completeInputs>['values']; found: Asked } => {
+    const { values } = completeInputs(model, texts, books);
+    const memory = (navigator as { readonly deviceMemory?: number } | undefined)?.deviceMemory;
+    return { values, found: partOf(values, 48, memory) };
+  }, [key]);
+  const { found, values } = asked;
+  const ready = awake && unread.length === 0 && found.ok;
+  const solver = useSolver(key, ready ? found.part : undefined);
+  const wrong = found.ok ? {} : found.problems;
+  const stale = !ready || solver.going !== undefined || solver.refused !== undefined;
+
+  const link = `${mark}${writeFragment(model, texts)}`;
+  useEffect(() => {
+    if (!awake) return;
+    own.current = Object.keys(texts).length === 0 ? '' : link;
+    if (own.current !== location.hash)
+      history.replaceState(history.state, '', own.current || location.pathname + location.search);
+  }, [link, awake]);
+
+  const change = (next: Form): void => {
+    setSaid('');
+    setForm(next);
+  };
+  const text = typeof form['squares'] === 'string' ? form['squares'] : '';
+  const sheet = readSquares(text) ?? emptyTee();
+  const chilled = form['chill'] === 'under' || (shape === 'drawn' && sheet.squares.includes(2));
+  const visible = shown(inputs, shape, chilled);
+  const address = (): string => `${location.origin}${location.pathname}${link}`;
+  const { solved, going } = solver;
+  const name = `freeze-${shape}`;
+
+  return (
+    <div class="freeze" data-awake={awake} data-solved={solved !== undefined && !stale} data-stale={stale}>
+      {problems.length > 0 && (
+        <div class="problems on-screen" role="alert">
+          {problems.map((problem) => (
+            <p>{problem}</p>
+          ))}
+          <button type="button" onClick={() => setProblems([])}>
+            Close
+          </button>
+        </div>
+      )}
+      <section class="questions on-screen" aria-labelledby="put-together">
+        <h2 id="put-together">Put the section together</h2>
+        <ModelForm
+          id="freeze"
+          inputs={visible}
+          form={form}
+          books={books}
+          materials={props.materials}
+          withSpread={false}
+          problems={wrong}
+          onChange={change}
+          more="Numbers of metal and mould"
+        />
+        {shape === 'drawn' && (
+          <Grid
+            sheet={sheet}
+            turned={form['turned'] === true}
+            says={wrong['squares'] ?? []}
+            onChange={(next) => change({ ...form, squares: writeSquares(next) })}
+          />
+        )}
+      </section>
+
+      <div class="answers">
+        <div class="state on-screen">
+          <p role="status">
+            {!awake
+              ? 'Waiting for the script.'
+              : unread.length > 0
+                ? 'A number could not be read: look beside its field. What is shown is from before.'
+                : !found.ok
+                  ? 'Something is asked for that cannot be: look beside its field. What is shown is from before.'
+                  : (solver.refused ??
+                    (going
+                      ? going.pass === 'coarse' && solved === undefined
+                        ? 'Solving, a coarse answer first.'
+                        : 'Solving finer.'
+                      : said || (solved ? `Solved in ${Math.round(solved.frozen.took)} ms.` : '')))}
+          </p>
+          <progress
+            value={going?.progress ?? (solved ? 1 : 0)}
+            max="1"
+            aria-label="Part of the freezing that is solved"
+          />
+          <button type="button" disabled={!going} onClick={solver.stop}>
+            Stop
+          </button>
+        </div>
+        {solver.live && !solved && <p class="so-far">{seconds(solver.live.time)} of freezing so far.</p>}
+        {solved && <Answers solved={solved} values={values} stale={stale} />}
+        {solved && (
+          <p class="deeds on-screen">
+            <button type="button" onClick={() => window.print()}>
+              Print
+            </button>
+            <button
+              type="button"
+              onClick={() => {
+                download(`${name}.csv`, new Blob([csvOf(solved, address())], { type: 'text/csv' }));
+                setSaid('The numbers are saved.');
+              }}
+            >
+              Save numbers, CSV
+            </button>
+            <button
+              type="button"
+              onClick={() => {
+                savePicture('map-when', `${name}.png`);
+                savePicture('map-last', `${name}-order.png`);
+                setSaid('The pictures are saved.');
+              }}
+            >
+              Save pictures, PNG
+            </button>
+            <button
+              type="button"
+              onClick={() =>
+                void navigator.clipboard.writeText(address()).then(
+                  () => setSaid('Link copied. It holds every number you changed.'),
+                  () => setSaid('The link is in the address bar: copy it from there.'),
+                )
+              }
+            >
+              Copy link
+            </button>
+          </p>
+        )}
+      </div>
+    </div>
+  );
+}
