@@ -4,6 +4,7 @@ import { didYouMean } from '../../calculators/core/nearest.ts';
 import { formulas } from '../../calculators/formulas/index.ts';
 import { models } from '../../calculators/models/index.ts';
 import { describeFormula, describeModel } from './describe.ts';
+import { markCommand } from './mark.ts';
 import { planCommand } from './plan.ts';
 import { solveFormula, solveModel } from './solve.ts';
 
@@ -33,6 +34,10 @@ const usage = `Usage: npm run -s calc -- COMMAND
   solve ID --input FILE.json         the same with the quantities in a file: {"h": "40 mm"}
   plan FILE.json [--json] [--out FILE]
                                      every decision of a pour plan saved from the plan page
+  mark SET HAND-INS… [--csv | --json | --xapi HOME] [--out FILE]
+                                     marks hand-ins, files or codes, by a graded set; other editions
+                                     of the set may stand among them
+       --key FILE  --book FILE  --roster FILE  --keep first|last|best  --separator comma|semicolon|tab
 
 A quantity is a number with its unit, and may carry its doubt: "150 mm ± 5 mm", "15 inHg", "1 3/8 in".
 Exit code: 0 answered, 1 no answer with these numbers, 2 the call could not be read.`;
@@ -70,8 +75,8 @@ export interface Call {
   readonly options: ReadonlyMap<string, string>;
 }
 
-const withValue = new Set(['for', 'input', 'out']);
-const flags = new Set(['json', 'help']);
+const withValue = new Set(['for', 'input', 'out', 'key', 'book', 'roster', 'keep', 'separator', 'xapi']);
+const flags = new Set(['json', 'csv', 'help']);
 
 function readCall(args: readonly string[]): Call {
   const words: string[] = [];
@@ -111,9 +116,11 @@ async function carryOut(args: readonly string[], files: Files): Promise<Answer> 
     }
     case 'plan':
       return planCommand(call, files);
+    case 'mark':
+      return markCommand(call, files);
     default:
       throw new UsageError(
-        `no command "${name}"${didYouMean(name, ['list', 'show', 'solve', 'plan', 'help'])}\n${usage}`,
+        `no command "${name}"${didYouMean(name, ['list', 'show', 'solve', 'plan', 'mark', 'help'])}\n${usage}`,
       );
   }
 }
