@@ -124,7 +124,7 @@ function run(given: Values): Result {
       title: 'Before that, at the drying hold: boiling the water off',
       value: drying,
       unit: 'min',
-      note: 'An estimate. The lag above begins only when the mould is dry.',
+      note: 'An estimate for boiling all of it off at this one temperature, longer than the usual drying hold. In a burnout the rest boils off as the kiln climbs, faster the hotter it is: the card of the whole schedule adds that up. The lag above begins only when the mould is dry.',
     });
   return {
     values: known({ lag: lag.atEnd, steady: lag.steady, hold, drying }),

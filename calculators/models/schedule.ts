@@ -1,6 +1,7 @@
 import { defineModel, type Check, type Result, type Step, type Values } from '../core/model.ts';
 import { known, noResult, notAboveNought, numberAt, textAt } from './given.ts';
 import { celsius, say } from './pour-plan/say.ts';
+import { boiling, dryingDose } from './warming/drying.ts';
 import { flaskBody, flaskInputs } from './warming/flask.ts';
 import { stuffInputs } from './warming/inputs.ts';
 import { lagBehind } from './warming/ramp.ts';
@@ -77,7 +78,30 @@ const inputs = {
     why: 'air and radiation',
     usual: 40,
   },
+  water: {
+    kind: 'quantity',
+    name: 'water in the mould as it goes in, by mass of dry mould',
+    unit: '1',
+    show: '%',
+    range: [0, 0.5],
+    why: 'as mixed',
+    usual: 0.4,
+    note: 'Free water and the water bound in gypsum. A mould just set holds about 40 %.',
+    group: 'Mould',
+  },
 } as const;
+
+/** Kelvin-seconds above boiling that a steady climb gives. */
+const climbDose = (from: number, to: number, speed: number): number =>
+  (Math.max(0, to - boiling) ** 2 - Math.max(0, from - boiling) ** 2) / (2 * speed);
+
+/** Why the drying hold is shorter than boiling all the water off at its temperature would take. */
+function aboutWater(where: string, after: number, held: number, at: number): string {
+  if (where === '')
+    return 'By an estimate this mould is still wet in the middle at its peak: ask the maker for longer holds.';
+  if (after < held) return `By an estimate all the water has gone within the drying hold at ${celsius(at)}.`;
+  return `The drying hold is not there to boil all the water off: at ${celsius(at)} alone that takes far longer. It takes the first of it gently. The rest boils off as the kiln climbs, faster the hotter it is. By an estimate the last of it goes ${where}, ${say(after, 'h')} from cold.`;
+}
 
 function run(given: Values): Result {
   const bad = notAboveNought(given, inputs, 'diameter', 'height', 'T_cast', 'k', 'rho', 'c', 'h');
@@ -99,7 +123,14 @@ function run(given: Values): Result {
   const climb = numberAt(given, 'sheet_climb') || row.climb / 60;
   const k = numberAt(given, 'k');
   const stuff = { k, alpha: k / (numberAt(given, 'rho') * numberAt(given, 'c')) };
-  const behind = lagBehind(flaskBody(diameter, numberAt(given, 'height')), stuff, numberAt(given, 'h'));
+  const body = flaskBody(diameter, numberAt(given, 'height'));
+  const h = numberAt(given, 'h');
+  const behind = lagBehind(body, stuff, h);
+  const share = Math.max(0, numberAt(given, 'water') || 0);
+  /** What is still to come before the last water has boiled off, K·s. */
+  let wet = dryingDose(body, stuff, numberAt(given, 'rho'), share, h);
+  let dryAt = 0;
+  let dryWhere = '';
   /** A printed resin swells before it softens: half the speed up to 315 °C. */
   const speedTo = (level: number): number => (resin && level <= 645 ? climb / 2 : climb);
 
@@ -137,6 +168,20 @@ function run(given: Values): Result {
     // At the peak the middle must be there before the burning counts.
     const held = id === 'peak' ? hold + needed : Math.max(hold, needed);
     holds[id] = held;
+    const wetBefore = wet > 0;
+    if (wet > 0 && !down) {
+      const rising = climbDose(from, at, speed);
+      const start = Math.max(0, from - boiling);
+      if (wet <= rising) {
+        dryAt = total + (boiling + Math.sqrt(2 * speed * wet + start ** 2) - from) / speed;
+        dryWhere = `on the climb to ${celsius(at)}`;
+      } else if (at > boiling && wet <= rising + held * (at - boiling)) {
+        const into = (wet - rising) / (at - boiling);
+        dryAt = total + way / speed + into;
+        dryWhere = `${say(into, 'min')} into the hold at ${celsius(at)}`;
+      }
+      wet = dryWhere === '' ? wet - rising - held * Math.max(0, at - boiling) : 0;
+    }
     steps.push(
       {
         id: `to-${id}`,
@@ -149,8 +194,11 @@ function run(given: Values): Result {
         title: `Hold at ${celsius(at)}: ${why}`,
         value: held,
         unit: 'h',
-        note:
-          needed > hold || id === 'peak'
+        note: wetBefore
+          ? wet > 0
+            ? 'Usual for this size. While there is water in it the middle stays near 100 °C, whatever the kiln shows.'
+            : `Usual for this size. By an estimate the last water goes ${dryWhere}; only then does the middle warm on.`
+          : needed > hold || id === 'peak'
             ? `The middle needs ${say(needed, 'min')} to come within 10 °C.`
             : `Usual for this size; the middle is within 10 °C after ${say(needed, 'min')}.`,
       },
@@ -159,6 +207,7 @@ function run(given: Values): Result {
     from = at;
   }
   steps.push({ id: 'total', title: 'From cold to ready', value: total, unit: 'h' });
+  if (share > 0) notes.push(aboutWater(dryWhere, dryAt, holds.dry ?? 0, levels[0]!.at));
   if (diameter > 0.125) notes.push('Above 125 mm the holds are an estimate: ask the maker.');
   if (resin)
     notes.push(
@@ -176,7 +225,15 @@ function run(given: Values): Result {
     },
   ];
   return {
-    values: known({ total, climb, peak, hold_dry: holds.dry, hold_peak: holds.peak, soak: holds.soak }),
+    values: known({
+      total,
+      climb,
+      peak,
+      hold_dry: holds.dry,
+      hold_peak: holds.peak,
+      soak: holds.soak,
+      dry: share > 0 && dryWhere === '' ? NaN : dryAt,
+    }),
     steps,
     checks,
     notes,
@@ -199,6 +256,7 @@ export const schedule = defineModel({
     hold_dry: { name: 'drying hold', unit: 's', show: 'h' },
     hold_peak: { name: 'hold at the peak', unit: 's', show: 'h' },
     soak: { name: 'soak at the casting temperature', unit: 's', show: 'h' },
+    dry: { name: 'from cold until the last water has gone, an estimate', unit: 's', show: 'h' },
   },
   run,
   assumes: [
@@ -231,6 +289,22 @@ export const schedule = defineModel({
       expect: { climb: '3 K/min' },
       from: { byHand: 'What is written from the sheet stands.' },
     },
+    {
+      title: 'When the last of 40 % water has gone from it',
+      given: {
+        diameter: '60 mm',
+        height: '65 mm',
+        k: '0.4 W/(m·K)',
+        rho: '1250 kg/m³',
+        c: '950 J/(kg·K)',
+        water: '40 %',
+      },
+      expect: { dry: '3.10 h' },
+      from: {
+        byHand:
+          'Pace over radius 1.6 / (1250 × 0.4 × 2.2567e6 × 0.03² × 1.667) = 9.45e-7, over height 0.8 / (1250 × 0.4 × 2.2567e6 × 0.0325² × 1.615) = 4.16e-7, so 734,800 K·s. To 150 °C: 15,000 in 1560 s. Two hours at 50 K: 360,000. The climb: √(2 × 359,800/12 + 50²) = 249.9 K above boiling, 2399 s on. In all 11,159 s.',
+      },
+    },
   ],
   caution: [
     'Burnout gives off smoke, carbon monoxide and acrid vapours: the kiln is vented outdoors, never in a room where people stay.',
@@ -239,6 +313,7 @@ export const schedule = defineModel({
   monotone: [
     { input: 'sheet_climb', output: 'total', sense: '-' },
     { input: 'sheet_peak', output: 'peak', sense: '+' },
+    { input: 'water', output: 'dry', sense: '+' },
   ],
   words: ['burnout', 'kiln', 'ramp', 'hold', 'dewax', 'firing'],
 });

@@ -22,10 +22,25 @@ export function dryingTime(
   h: number,
 ): number {
   if (share <= 0) return 0;
+  return dryingDose(body, { k }, density, share, h) / (around - boiling);
+}
+
+/**
+ * The same when the kiln climbs: the water is gone when the kelvins above boiling, summed over the seconds,
+ * have come to this many K·s. Where the front stands goes by that sum alone, as long as `h` stays the same.
+ */
+export function dryingDose(
+  body: Body,
+  { k }: Pick<Stuff, 'k'>,
+  density: number,
+  share: number,
+  h: number,
+): number {
+  if (share <= 0) return 0;
   const paces = body.map(({ shape, half }) => {
     const slow = 1 + (2 * k) / (h * half);
     const heat = density * share * steamHeat * half ** 2;
-    return (2 * directions[shape] * k * (around - boiling)) / (heat * slow);
+    return (2 * directions[shape] * k) / (heat * slow);
   });
   return 1 / paces.reduce((sum, pace) => sum + pace, 0);
 }
