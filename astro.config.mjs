@@ -2,6 +2,7 @@ import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig, fontProviders } from 'astro/config';
+import { offline } from './src/offline/integration.ts';
 import { kernelPlugin } from './src/workers/kernel/plugin.ts';
 
 /** KaTeX lists each font three times; every browser that runs this site reads woff2. */
@@ -33,7 +34,7 @@ export default defineConfig({
   publicDir: 'src/public',
   base: process.env.SITE_BASE ?? '/',
   trailingSlash: 'always',
-  integrations: [mdx({ processor: unified() }), preact(), reach],
+  integrations: [mdx({ processor: unified() }), preact(), reach, offline()],
   markdown: { syntaxHighlight: false },
   prefetch: false,
   // The default drops the space between a value and its unit when they stand on two lines.

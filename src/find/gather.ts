@@ -217,6 +217,12 @@ const pages: readonly Document[] = [
     'which formula',
     'connect formulas',
   ]),
+  page('offline/', 'Offline', 'Keep the whole course on this device.', [
+    'install',
+    'app',
+    'no signal',
+    'download',
+  ]),
   page('contents/', 'Contents', 'The whole course in order.', ['course', 'lessons']),
   page('paths/', 'Ways through the course', 'Shorter ways for who already knows some of it.'),
   page('exercises/', 'Exercises', 'Every exercise, and those that are due again.', ['practice', 'questions']),

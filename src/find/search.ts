@@ -99,7 +99,7 @@ export function searchOf(index: FindIndex): Search {
       const share = asked.length === 0 || typed.trim().length <= 4 ? 1.4 : 1;
       for (const [document, weight] of places[signAt]!) {
         scores[document]! += share * weight * 3;
-        hits[document]! = Math.max(hits[document]!, 1);
+        hits[document] = Math.max(hits[document] ?? 0, 1);
       }
       parts = Math.max(parts, 1);
     }

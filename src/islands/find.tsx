@@ -147,8 +147,9 @@ export function Find({ base }: FindProps) {
           </li>
         ))}
       </ol>
-      <label class="find-key">
+      <div class="find-key">
         <input
+          id="find-key"
           type="checkbox"
           checked={!quiet}
           onChange={(event) => {
@@ -156,10 +157,10 @@ export function Find({ base }: FindProps) {
             setQuiet(!event.currentTarget.checked);
           }}
         />
-        <span>
+        <label for="find-key">
           The key <kbd>/</kbd> opens this page from every other
-        </span>
-      </label>
+        </label>
+      </div>
     </search>
   );
 }

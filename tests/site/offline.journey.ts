@@ -1,0 +1,162 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { serveFolder, type Site } from '../../src/cli/static-server.ts';
+import { writeOffline } from '../../src/offline/write.ts';
+import { dist, expect, onDesk, test as base } from './site.ts';
+
+/** A host that goes away is no trouble here; what the policy of the pages refuses is. */
+const test = base.extend({
+  trouble: [
+    async ({ page }, use) => {
+      const refused: string[] = [];
+      page.on('console', (message) => {
+        if (
+          /content security policy|refused/i.test(message.text()) &&
+          !/ERR_CONNECTION_REFUSED/.test(message.text())
+        )
+          refused.push(message.text());
+      });
+      page.on('pageerror', (error) => refused.push(error.message));
+      await use(refused);
+      expect(refused).toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+test.use({ serviceWorkers: 'allow' });
+test.setTimeout(180_000);
+
+/** The built site on a host of its own, which a journey may change and switch off. */
+class Host {
+  readonly folder = mkdtempSync(join(tmpdir(), 'host-'));
+  site: Site | undefined;
+  port = 0;
+  readonly base = process.env['SITE_BASE'] ?? '/';
+
+  async begin(): Promise<string> {
+    if (this.port === 0) cpSync(dist, this.folder, { recursive: true });
+    this.site = await serveFolder(this.folder, { base: this.base, port: this.port });
+    this.port = Number(new URL(this.site.address).port);
+    return this.site.address;
+  }
+
+  async off(): Promise<void> {
+    await this.site?.close();
+  }
+
+  /** Puts a newer version of the front page there. */
+  async renew(): Promise<void> {
+    const file = join(this.folder, 'index.html');
+    writeFileSync(file, readFileSync(file, 'utf8').replace('</main>', '<p id="new">Newer.</p></main>'));
+    await writeOffline(this.folder);
+  }
+
+  remove(): void {
+    rmSync(this.folder, { recursive: true, force: true });
+  }
+}
+
+let host: Host;
+test.beforeEach(() => {
+  host = new Host();
+});
+test.afterEach(async () => {
+  await host.off();
+  host.remove();
+});
+
+async function keepAll(page: Page, address: string): Promise<void> {
+  await page.goto(`${address}offline/`);
+  const press = page.getByRole('button', { name: /Keep the whole course, \d+ MB/ });
+  await press.click();
+  await expect(page.getByText('Kept on this device.')).toBeVisible({ timeout: 120_000 });
+}
+
+test('first visit, keep it, no signal, find by symbol, solve', async ({ page }) => {
+  const address = await host.begin();
+  await keepAll(page, address);
+  await host.off();
+  await page.goto(`${address}find/`);
+  await page.getByLabel('What are you looking for?').fill('V/A');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('h1')).toContainText('Modulus');
+  const field = page.locator('.calculator .entry input').first();
+  await field.fill('2 in³');
+  await field.blur();
+  await expect(page.locator('.calculator output')).toContainText('=');
+  await page.goto(`${address}lessons/gates/`);
+  await expect(page.locator('h1')).toHaveText('Gates');
+  await page.goto(`${address}not-a-page/`);
+  await expect(page.locator('h1')).toBeVisible();
+});
+
+test('a newer version is offered, never forced, while a plan is open', { tag: onDesk }, async ({ page }) => {
+  const address = await host.begin();
+  await keepAll(page, address);
+  await page.goto(`${address}plan/`);
+  await host.renew();
+  const name = page.getByLabel(/name/i).first();
+  await name.fill('Kept through it');
+  await page.goto(address);
+  await expect(page.locator('#new')).toHaveCount(0);
+  await expect(page.locator('#newer')).toBeVisible();
+  await page.goto(`${address}offline/`);
+  await page.getByRole('button', { name: /Fetch the newer version/ }).click();
+  await expect(page.getByText('The whole course is on this device.')).toBeVisible({ timeout: 60_000 });
+  await page.goto(address);
+  await expect(page.locator('#new')).toBeVisible();
+  await page.goto(`${address}plan/`);
+  await expect(page.getByLabel(/name/i).first()).toHaveValue('Kept through it');
+});
+
+test('a full device is told so, and keeps what it had', { tag: onDesk }, async ({ page }) => {
+  const address = await host.begin();
+  await page.addInitScript(() => {
+    let puts = 0;
+    const put = Cache.prototype.put;
+    Cache.prototype.put = function (...given) {
+      puts += 1;
+      return puts > 40
+        ? Promise.reject(new DOMException('full', 'QuotaExceededError'))
+        : put.apply(this, given);
+    };
+  });
+  await page.goto(`${address}offline/`);
+  await page.getByRole('button', { name: /Keep the whole course/ }).click();
+  await expect(page.getByText('This device has not enough room.')).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText('Not on this device yet.')).toBeVisible();
+  expect(await page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length)).toBe(0);
+});
+
+test('the switch on the host takes every kept copy away', { tag: onDesk }, async ({ page }) => {
+  const address = await host.begin();
+  await keepAll(page, address);
+  await writeOffline(host.folder, { stop: true });
+  await page.goto(address);
+  await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+  await expect
+    .poll(() =>
+      page.evaluate(async () => [
+        (await navigator.serviceWorker.getRegistrations()).length,
+        (await caches.keys()).length,
+      ]),
+    )
+    .toEqual([0, 0]);
+  await page.goto(address);
+  await expect(page.locator('h1')).toBeVisible();
+});
+
+test('a half-fetched copy is taken up where it was', { tag: onDesk }, async ({ page }) => {
+  const address = await host.begin();
+  await page.goto(`${address}offline/`);
+  await page.getByRole('button', { name: /Keep the whole course/ }).click();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await expect(page.getByText('still to be fetched')).toBeVisible();
+  await page.getByRole('button', { name: /Keep the whole course/ }).click();
+  await expect(page.getByText('Kept on this device.')).toBeVisible({ timeout: 120_000 });
+  await page.getByRole('button', { name: 'Remove from this device' }).click();
+  await expect(page.getByText('Not on this device yet.')).toBeVisible();
+});
