@@ -260,11 +260,11 @@ function summary(all: readonly Marked[]): string {
   return `${got} of ${of} ${of === 1 ? 'mark' : 'marks'}.`;
 }
 
-const Marks = ({ of }: { of: number }): JSX.Element => (
+export const Marks = ({ of }: { of: number }): JSX.Element => (
   <span class="exercise-marks">{`${of} ${of === 1 ? 'mark' : 'marks'}`}</span>
 );
 
-function Paragraphs({ text }: { text: string }): JSX.Element {
+export function Paragraphs({ text }: { text: string }): JSX.Element {
   return (
     <>
       {text.split(/\n\s*\n/).map((part) => (
@@ -282,7 +282,7 @@ interface AnswerFieldProps {
   readonly change: (text: string) => void;
 }
 
-function AnswerField({ id, sought, text, marked, change }: AnswerFieldProps): JSX.Element {
+export function AnswerField({ id, sought, text, marked, change }: AnswerFieldProps): JSX.Element {
   const name = sought.name.charAt(0).toUpperCase() + sought.name.slice(1);
   return (
     <div class="exercise-answer">
@@ -318,7 +318,7 @@ interface LeverFieldProps {
   readonly change: (text: string) => void;
 }
 
-function LeverField({ id, lever: { name, options }, text, change }: LeverFieldProps): JSX.Element {
+export function LeverField({ id, lever: { name, options }, text, change }: LeverFieldProps): JSX.Element {
   return (
     <div class="exercise-answer">
       <label for={id}>{name}</label>
@@ -346,7 +346,7 @@ function LeverField({ id, lever: { name, options }, text, change }: LeverFieldPr
 }
 
 /** A shape and a word first, a tint second. */
-function Verdict({ marked }: { marked: Marked }): JSX.Element {
+export function Verdict({ marked }: { marked: Marked }): JSX.Element {
   const { verdict, marks, of } = marked;
   const word = verdict === 'right' ? (marks === of ? '✓ Right.' : '✓ The number is right.') : '✗ Not yet.';
   return (
@@ -367,7 +367,7 @@ interface HintsProps {
   readonly given: Readonly<Record<string, string>>;
 }
 
-function Hints({ hints, shown, given }: HintsProps): JSX.Element {
+export function Hints({ hints, shown, given }: HintsProps): JSX.Element {
   return (
     <ul class="exercise-hints" aria-live="polite">
       {hints.slice(0, shown).map((hint) => (
@@ -385,7 +385,7 @@ interface OptionsProps {
   readonly change: (chosen: number[]) => void;
 }
 
-function Options({ id, options, order, chosen, change }: OptionsProps): JSX.Element {
+export function Options({ id, options, order, chosen, change }: OptionsProps): JSX.Element {
   const many = options.filter(({ right }) => right).length > 1;
   return (
     <fieldset class="exercise-options">
@@ -414,7 +414,7 @@ interface OrderingProps {
   readonly change: (placed: number[], moved: string) => void;
 }
 
-function Ordering({ id, items, placed, change }: OrderingProps): JSX.Element {
+export function Ordering({ id, items, placed, change }: OrderingProps): JSX.Element {
   const move = (from: number, to: number, word: string): void => {
     const next = [...placed];
     const [item] = next.splice(from, 1);
@@ -456,7 +456,7 @@ interface WorkedProps {
   readonly levers: readonly Lever[];
 }
 
-function Worked({ exercise, lines, levers }: WorkedProps): JSX.Element {
+export function Worked({ exercise, lines, levers }: WorkedProps): JSX.Element {
   return (
     <>
       {lines.map((part, at) => (

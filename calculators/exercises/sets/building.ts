@@ -31,6 +31,7 @@ export interface Bank {
   readonly exercises: readonly BankExercise[];
   readonly formulas: Readonly<Record<string, KeptFormula>>;
   readonly materials: ResolvedMaterials;
+  readonly stock: Exclude<SetFile['stock'], undefined>;
   readonly models: Readonly<Record<string, string>>;
 }
 
@@ -99,6 +100,7 @@ export function setFrom(draft: Draft, bank: Bank): Read<SetFile> {
     outcomes,
     formulas: Object.fromEntries(formulas.map((id) => [id, bank.formulas[id]!])),
     materials: models.length > 0 ? bank.materials : {},
+    ...(read.some(({ kind }) => kind === 'design') && { stock: bank.stock }),
     models: Object.fromEntries(models.map((id) => [id, bank.models[id]!])),
   });
   const check = readSetData(JSON.parse(JSON.stringify(file)));

@@ -162,6 +162,19 @@ export const setSchema: Schema = {
     outcomes: record(line(300), 60),
     formulas: record(formula, 120),
     materials: record(record(resolved, 60), 100),
+    stock: record(
+      {
+        type: 'object',
+        description: 'What a material is called and used as, for a choice of materials.',
+        properties: {
+          name: line(120),
+          role: { type: 'string', enum: ['metal', 'mould', 'pattern', 'crucible', 'fluid'] },
+        },
+        required: ['name', 'role'],
+        additionalProperties: false,
+      },
+      100,
+    ),
     models: record(hash, 20),
     hash,
   },

@@ -1,5 +1,6 @@
 import { parseEquation, symbolsOf } from '../../core/expression.ts';
 import type { Formula, SymbolSpec } from '../../core/formula.ts';
+import type { Role } from '../../core/material.ts';
 import type { Model } from '../../core/model.ts';
 import { findUnit } from '../../core/units.ts';
 import { defaultInputs, type ResolvedMaterials } from '../../models/inputs.ts';
@@ -55,6 +56,8 @@ export interface SetFile {
   readonly outcomes: Readonly<Record<string, string>>;
   readonly formulas: Readonly<Record<string, KeptFormula>>;
   readonly materials: ResolvedMaterials;
+  /** What its materials are called and used as, where a question lets one be chosen. */
+  readonly stock?: Readonly<Record<string, { readonly name: string; readonly role: Role }>>;
   /** Models are code and cannot be kept; this stands for what each gave when the set was made. */
   readonly models: Readonly<Record<string, string>>;
   readonly hash: string;

@@ -34,6 +34,7 @@ export const bank: Bank = {
     })),
   formulas: Object.fromEntries(Object.values(formulas).map((formula) => [formula.id, keptFormula(formula)])),
   materials: stock,
+  stock: Object.fromEntries(Object.values(materials).map(({ id, name, role }) => [id, { name, role }])),
   models: Object.fromEntries(
     Object.values(models as Record<string, Model>).map((model) => [model.id, fingerprint(model, stock)]),
   ),

@@ -1,0 +1,192 @@
+import { useState } from 'preact/hooks';
+import type { Library } from '../../../calculators/exercises/answer.ts';
+import {
+  marksStanding,
+  remarkOn,
+  totalOf,
+  waitingOf,
+  type Attempt,
+  type Remark,
+  type Row,
+  type Total,
+} from '../../../calculators/exercises/sets/class-table.ts';
+import type { State } from '../../../calculators/exercises/sets/marking-hand-ins.ts';
+import type { GradedSet } from '../../../calculators/exercises/sets/set-file.ts';
+import { OpenAnswer } from './open-answer.tsx';
+
+/** A shape and a number: never a tint alone. */
+const shapes: Readonly<Record<State, string>> = {
+  right: '✓',
+  part: '◐',
+  wrong: '✗',
+  blank: '–',
+  waiting: '?',
+};
+const stateWords: Readonly<Record<State, string>> = {
+  right: 'right',
+  part: 'some marks',
+  wrong: 'wrong',
+  blank: 'not answered',
+  waiting: 'to be marked by hand',
+};
+
+interface ClassTableProps {
+  readonly set: GradedSet;
+  readonly rows: readonly Row[];
+  readonly remarks: readonly Remark[];
+  readonly libraries: ReadonlyMap<string, Library>;
+  readonly remark: (remark: Remark) => void;
+}
+
+export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTableProps) {
+  const [open, setOpen] = useState<{ readonly key: string; readonly question: string }>();
+  const row = rows.find(({ key }) => key === open?.key);
+  return (
+    <>
+      <p class="legend soft">
+        {Object.entries(shapes)
+          .map(([state, shape]) => `${shape} ${stateWords[state as State]}`)
+          .join(' · ')}
+        . Press a mark to see the answer.
+      </p>
+      <div class="scrolls" tabIndex={0} role="group" aria-label="Marks by learner and question">
+        <table class="class-table">
+          <thead>
+            <tr>
+              <th scope="col">Learner</th>
+              <th scope="col">Of {set.marks}</th>
+              {set.questions.map(({ id, title }, at) => (
+                <th scope="col" key={id} title={title}>
+                  {at + 1}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ key, learner, counted, attempts, stranger }) => (
+              <tr key={key}>
+                <th scope="row">
+                  <bdi>{learner}</bdi>
+                  {stranger && <span class="soft"> (not in the roster)</span>}
+                  {attempts.length > 1 && <span class="soft"> ({attempts.length} hand-ins)</span>}
+                </th>
+                {counted ? (
+                  <>
+                    <td>
+                      <strong>{totalOf(counted, remarks)}</strong>
+                      {waitingOf(counted, remarks) > 0 && ' ?'}
+                      {counted.set.edition !== set.edition && (
+                        <span class="soft"> ed. {counted.set.edition}</span>
+                      )}
+                    </td>
+                    {set.questions.map(({ id }) => (
+                      <Mark
+                        key={id}
+                        attempt={counted}
+                        question={id}
+                        remarks={remarks}
+                        pressed={open?.key === key && open.question === id}
+                        press={() =>
+                          setOpen(
+                            open?.key === key && open.question === id ? undefined : { key, question: id },
+                          )
+                        }
+                      />
+                    ))}
+                  </>
+                ) : (
+                  <td colSpan={set.questions.length + 1}>not handed in</td>
+                )}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {open && row?.counted && (
+        <OpenAnswer
+          key={`${open.key} ${open.question}`}
+          attempt={row.counted}
+          question={open.question}
+          remarks={remarks}
+          library={libraries.get(row.counted.set.hash)!}
+          remark={remark}
+          close={() => setOpen(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+interface MarkProps {
+  readonly attempt: Attempt;
+  readonly question: string;
+  readonly remarks: readonly Remark[];
+  readonly pressed: boolean;
+  readonly press: () => void;
+}
+
+function Mark({ attempt, question, remarks, pressed, press }: MarkProps) {
+  const marked = attempt.marked.questions.find(({ id }) => id === question);
+  if (!marked) return <td />;
+  const marks = marksStanding(attempt, marked, remarks);
+  const byHand = remarkOn(attempt, question, remarks)?.marks !== undefined;
+  const state: State = byHand ? (marks === marked.of ? 'right' : marks > 0 ? 'part' : 'wrong') : marked.state;
+  return (
+    <td data-state={state}>
+      <button type="button" aria-expanded={pressed} onClick={press}>
+        <span aria-hidden="true">{shapes[state]}</span> {marks}
+        <span class="unseen">
+          {' '}
+          of {marked.of}, {stateWords[state]}
+        </span>
+        {byHand && '*'}
+      </button>
+    </td>
+  );
+}
+
+export function TotalsTable({
+  sets,
+  totals,
+}: {
+  readonly sets: readonly GradedSet[];
+  readonly totals: readonly Total[];
+}) {
+  return (
+    <section aria-labelledby="totals">
+      <h2 id="totals">All sets together</h2>
+      <div class="scrolls" tabIndex={0} role="group" aria-label="Marks by learner and set">
+        <table class="class-table">
+          <thead>
+            <tr>
+              <th scope="col">Learner</th>
+              {sets.map((set) => (
+                <th scope="col" key={set.id}>
+                  <bdi>{set.title}</bdi>
+                </th>
+              ))}
+              <th scope="col">Together</th>
+            </tr>
+          </thead>
+          <tbody>
+            {totals.map((total) => (
+              <tr key={total.key}>
+                <th scope="row">
+                  <bdi>{total.learner}</bdi>
+                </th>
+                {sets.map(({ id }) => (
+                  <td key={id}>
+                    {total.sets[id]!.marks} of {total.sets[id]!.of}
+                  </td>
+                ))}
+                <td>
+                  <strong>{total.marks}</strong> of {total.of}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
