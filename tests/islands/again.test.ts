@@ -11,13 +11,11 @@ describe('an exercise that comes back', () => {
   });
 
   it('waits longer each time it is right on its day, and then is done', () => {
-    let kept: Return | undefined = { due: '2026-01-01', right: 0 };
     const waits: number[] = [];
-    let day = '2026-01-01';
-    while (kept) {
-      day = kept.due;
-      kept = afterMarking(kept, true, day);
-      if (kept) waits.push((Date.parse(kept.due) - Date.parse(day)) / 86_400_000);
+    for (let kept: Return | undefined = { due: '2026-01-01', right: 0 }; kept; ) {
+      const next: Return | undefined = afterMarking(kept, true, kept.due);
+      if (next) waits.push((Date.parse(next.due) - Date.parse(kept.due)) / 86_400_000);
+      kept = next;
     }
     expect(waits).toEqual(gaps.slice(1));
   });
