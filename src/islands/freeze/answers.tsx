@@ -31,7 +31,9 @@ export function Answers({
   const [probe, setProbe] = useState<Place>();
   const [cut, setCut] = useState(0);
   const third = mesh.size[2] > 1;
-  const view = useMemo(() => viewOf(mesh, Math.min(cut, mesh.size[1] - 1)), [mesh, cut]);
+  const at = Math.min(cut, mesh.size[1] - 1);
+  const view = useMemo(() => viewOf(mesh, at, 0.3), [mesh, at]);
+  const near = useMemo(() => viewOf(mesh, at, 0.06), [mesh, at]);
   const places = useMemo(() => placesOf(solved), [solved]);
   const ranks = useMemo(() => ranksOf(result.feeding), [solved]);
   const lastCell = result.last?.cell ?? -1;
@@ -57,27 +59,32 @@ export function Answers({
   const solidAfter = (cell: number): number =>
     places[cell]! < 0 ? Number.NaN : result.solidus[places[cell]!]!;
 
+  const first = result.solidus.reduce((early, one) => Math.min(early, one), Infinity);
+
   const drawHeat = (context: CanvasRenderingContext2D, colours: Colours, scale: number): void => {
     fill(context, view, (cell) => colours.heat[heatStep(between(cell))]!);
     const metalOnly = (cell: number): number => (places[cell]! < 0 ? Number.NaN : between(cell));
     isotherms(context, view, colours, scale, between, metalOnly, solidus, liquidus);
   };
   const drawOrder = (context: CanvasRenderingContext2D, colours: Colours, scale: number): void => {
-    fill(context, view, (cell) => {
+    fill(context, near, (cell) => {
       const after = solidAfter(cell);
       if (mesh.region[cell] !== 0) return colours.tint(0);
       return colours.tint(
-        0.08 + (0.6 * Math.min(bands - 1, Math.floor((bands * after) / end))) / (bands - 1),
+        0.08 +
+          (0.6 * Math.min(bands - 1, Math.floor((bands * (after - first)) / (end - first || 1)))) /
+            (bands - 1),
       );
     });
     for (const part of [0.25, 0.5, 0.75]) {
-      const line = contour(view, solidAfter, part * end);
-      stroke(context, view, line, colours.ink, scale);
-      named(context, view, line, seconds(part * end), colours, scale);
+      const level = first + part * (end - first);
+      const line = contour(near, solidAfter, level);
+      stroke(context, near, line, colours.ink, scale);
+      named(context, near, line, seconds(level), 0.4 + 4 * part, colours, scale);
     }
   };
   const drawFeeding = (context: CanvasRenderingContext2D, colours: Colours): void =>
-    fill(context, view, (cell) => {
+    fill(context, near, (cell) => {
       const rank = places[cell]! < 0 ? 1 : ranks[places[cell]!]!;
       if (mesh.region[cell] !== 0) return colours.tint(0);
       return colours.tint(Number.isNaN(rank) ? 0.08 : rank < 0.1 ? 0.72 : rank < 0.3 ? 0.36 : 0.08);
@@ -89,8 +96,8 @@ export function Answers({
   const cell = probed ? cellAt(view, ...probed) : 0;
   const least = ranks.indexOf(0);
   const leastAt = least < 0 ? undefined : centreOf(view, result.metal[least]!);
-  const first = result.solidus.reduce((early, one) => Math.min(early, one), Infinity);
-  const at = ([x, y]: Place): string => `${millimetres(x)} mm across, ${millimetres(y)} mm up`;
+  const told = ([x, y]: Place): string =>
+    `${millimetres(x)} mm ${mesh.mirror[0] ? 'from the middle' : 'across'}, ${millimetres(y)} mm up`;
   const times = frames.map((frame) => frame.time);
   const curveOf = (name: string, of: number) => ({
     name,
@@ -170,15 +177,13 @@ export function Answers({
                 onInput={(event) => setCut(Number(event.currentTarget.value))}
               />
             </label>
-            <output for="freeze-cut">
-              {millimetres(mesh.edges[1][Math.min(cut, mesh.size[1] - 1)]!)} mm deep
-            </output>
+            <output for="freeze-cut">{millimetres(mesh.edges[1][at]!)} mm deep</output>
           </div>
         )}
         <p class="probe" role="status">
           {probed && (
             <>
-              {probe ? 'Probe' : 'Last place'}, {at(probed)}:{' '}
+              {probe ? 'Probe' : 'Last place'}, {told(probed)}:{' '}
               {['metal', 'mould', 'chill'][mesh.region[cell]!]}, <strong>{celsius(between(cell))}</strong>{' '}
               after {seconds(time)}.
               {places[cell]! >= 0 &&
@@ -237,13 +242,14 @@ export function Answers({
         <h2 id="where-last">Where last?</h2>
         <p class="sentence">
           {last
-            ? `Last, at the ✕: ${at(last)}. What shrinks there draws on nothing that is still liquid.`
+            ? `Last, at the ✕: ${told(last)}. What shrinks there draws on nothing that is still liquid.`
             : 'Not known: it was not all solid.'}
         </p>
         <Map
           {...shared}
+          view={near}
           id="map-last"
-          label={`Order of freezing: light is early, dark is late${last ? `; last at ${at(last)}` : ''}.`}
+          label={`Order of freezing: light is early, dark is late${last ? `; last at ${told(last)}` : ''}.`}
           of={solved}
           draw={drawOrder}
           last={last}
@@ -255,11 +261,12 @@ export function Answers({
         <h2 id="where-thin">Where is it thin?</h2>
         <p class="sentence">
           {leastAt
-            ? `Thinly fed first of all at ${at(leastAt)}: there the heat leaves on the flattest slope for the speed of its cooling.`
+            ? `Thinly fed first of all at ${told(leastAt)}: there the heat leaves on the flattest slope for the speed of its cooling.`
             : 'It freezes at one temperature, so this criterion says nothing.'}
         </p>
         <Map
           {...shared}
+          view={near}
           id="map-thin"
           label="How well fed: the darkest tenth of the metal is fed worst."
           of={solved}
@@ -278,14 +285,14 @@ export function Answers({
           <tbody>
             {[
               ['All solid after', result.last ? seconds(end) : 'not yet'],
-              ['Last place', last ? at(last) : 'not known'],
+              ['Last place', last ? told(last) : 'not known'],
               ['Modulus, volume over cooled surface', `${millimetres(mesh.modulus)} mm`],
               ['Hottest the mould has been', celsius(result.hottest[1] ?? Number.NaN)],
               ['Cells', result.cells.toLocaleString('en-GB')],
               ['Cells across the thinnest section', String(mesh.across)],
               ['Error of the mesh, at most', percent(mesh.error)],
               ['Steps, and stages in them', `${result.steps}, ${result.stages}`],
-              ['Heat made or lost by arithmetic', result.drift.toExponential(0).replace('e-', ' × 10^−')],
+              ['Heat made or lost by arithmetic', power(result.drift)],
               [
                 'Solved by',
                 {
@@ -310,6 +317,16 @@ export function Answers({
       </section>
     </div>
   );
+}
+
+/** `2 × 10⁻⁹`. */
+function power(value: number): string {
+  const [part = '', exponent = '0'] = value.toExponential(0).split('e');
+  const raised = exponent
+    .replace(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!)
+    .replace('-', '⁻')
+    .replace('+', '');
+  return value === 0 ? 'nothing' : `${part} × 10${raised}`;
 }
 
 /** So many of a row of things, evenly, the first and the last with them. */
@@ -352,7 +369,7 @@ function isotherms(
   for (const warm of [100, 200, 400, 600, 800, 1000]) {
     const line = contour(view, everywhere, warm + 273.15);
     stroke(context, view, line, warm < 500 ? '#fff6dc' : '#1d1b19', 0.75 * scale);
-    if (warm <= 600) named(context, view, line, `${warm} °C`, colours, scale);
+    if (warm <= 600) named(context, view, line, `${warm} °C`, -0.7 + warm / 180, colours, scale);
   }
   for (const [name, level] of [
     ['solidus', solidus],
@@ -360,24 +377,27 @@ function isotherms(
   ] as const) {
     const line = contour(view, metalOnly, level);
     stroke(context, view, line, '#1d1b19', 2 * scale);
-    if (name === 'solidus' || liquidus - solidus > 1) named(context, view, line, name, colours, scale);
+    if (name === 'solidus' || liquidus - solidus > 1)
+      named(context, view, line, name, name === 'solidus' ? 4.2 : 5.4, colours, scale);
   }
 }
 
-/** Writes a name on a line, where it lies farthest to the right. */
+/** Writes a name on a line, where it lies farthest out that way, in radians from the right. */
 function named(
   context: CanvasRenderingContext2D,
   view: View,
   line: readonly (readonly [number, number, number, number])[],
   name: string,
+  way: number,
   colours: Colours,
   scale: number,
 ): void {
   const [first, ...rest] = line;
   if (!first || line.length < 4) return;
-  const right = rest.reduce((best, piece) => (piece[0] + piece[1] > best[0] + best[1] ? piece : best), first);
+  const far = ([x, y]: readonly number[]): number => x! * Math.cos(way) + y! * Math.sin(way);
+  const out = rest.reduce((best, piece) => (far(piece) > far(best) ? piece : best), first);
   const dots = toDots(context.canvas, view);
-  label(context, name, dots.x(right[0]) + 3 * scale, dots.y(right[1]), colours, scale);
+  label(context, name, dots.x(out[0]) + 3 * scale, dots.y(out[1]), colours, scale);
 }
 
 /** The heat scale, with what freezes where on it. */

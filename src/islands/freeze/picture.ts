@@ -12,8 +12,8 @@ export interface View {
   readonly top: number;
 }
 
-/** The part with some of its mould around it. */
-export function viewOf(mesh: Meshed, cut = 0): View {
+/** The part, with mould around it as a part of its size. */
+export function viewOf(mesh: Meshed, cut: number, mouldShown: number): View {
   const [nx, ny, nz] = mesh.size;
   const v = nz > 1 ? 2 : 1;
   const [xs, ys] = [mesh.edges[0], mesh.edges[v]];
@@ -29,7 +29,7 @@ export function viewOf(mesh: Meshed, cut = 0): View {
   }
   if (mesh.mirror[0]) left = -right;
   if (mesh.mirror[v]) bottom = -top;
-  const around = 0.3 * Math.max(right - left, top - bottom);
+  const around = mouldShown * Math.max(right - left, top - bottom);
   const [farX, farY] = [xs.at(-1)!, ys.at(-1)!];
   return {
     mesh,

@@ -76,7 +76,7 @@ export function useSolver(key: string, part: Part | undefined): Solver {
       tell({ asked: asked.current, part });
     }, 250);
     return () => clearTimeout(wait);
-  }, [key]);
+  }, [key, part === undefined]);
   useEffect(() => () => worker.current?.terminate(), []);
   return { solved, going, live, refused, stop: () => tell({ stop: asked.current }) };
 }
