@@ -86,10 +86,17 @@ function tokens(text: string): Token[] {
   return found;
 }
 
+/** Beyond these an equation is no equation, and reading it would use up the stack. */
+const longest = 4000;
+const deepest = 200;
+
 /** Reads one expression; throws an `ExpressionError` that quotes what could not be read. */
 export function parseExpression(text: string): Expression {
+  if (text.length > longest)
+    throw new ExpressionError(`an equation of ${text.length} characters is too long`);
   const list = tokens(text);
   let position = 0;
+  let depth = 0;
   const peek = (): Token => list[position]!;
   const next = (): Token => list[position++]!;
   const takeSign = (...signs: readonly string[]): string | undefined => {
@@ -114,9 +121,11 @@ export function parseExpression(text: string): Expression {
     return left;
   }
   function signed(): Expression {
-    if (takeSign('-')) return negate(signed());
-    if (takeSign('+')) return signed();
-    return power();
+    depth += 1;
+    if (depth > deepest) throw new ExpressionError(`brackets and signs are nested more than ${deepest} deep`);
+    const e = takeSign('-') ? negate(signed()) : takeSign('+') ? signed() : power();
+    depth -= 1;
+    return e;
   }
   function power(): Expression {
     const base = atom();

@@ -242,6 +242,9 @@ const tidy = (text: string): string =>
     .replace(/(\d) ?· ?(?=\d)/g, '$1.')
     .trim();
 
+/** In SI. No quantity of any bench comes near it, and a share of it is still a number. */
+const largest = 1e100;
+
 const shortly = (value: number): string => String(Number(value.toPrecision(10)));
 
 const temperatureTwin = (kind: string, symbol: UnitSymbol): UnitSymbol | undefined => {
@@ -298,7 +301,7 @@ export function readQuantity(text: string, field: QuantityField): Reading {
   }
 
   const value = toSI(number.value, symbol);
-  if (!Number.isFinite(value)) return no('That number is too large.');
+  if (!(Math.abs(value) < largest)) return no('That number is too large.');
   if (wants.kind === 'temperature' && value < -1e-9)
     return no(`Nothing is colder than ${absoluteZero(symbol)}.`);
   if (number.doubtable)

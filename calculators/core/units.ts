@@ -288,12 +288,18 @@ export function sameDimension(a: Dimension, b: Dimension): boolean {
   return a.every((exponent, i) => Math.abs(exponent - (b[i] ?? 0)) < 1e-9);
 }
 
+const alike = new Map<string, readonly Unit[]>();
+
 /** Units that can stand in for this one in a field: same dimension and same kind. */
-export function unitsLike(symbol: string): Unit[] {
+export function unitsLike(symbol: string): readonly Unit[] {
+  const known = alike.get(symbol);
+  if (known) return known;
   const like = unit(symbol);
-  return [...units.values()].filter(
+  const found = [...units.values()].filter(
     (other) => other.kind === like.kind && sameDimension(other.dimension, like.dimension),
   );
+  alike.set(symbol, found);
+  return found;
 }
 
 /** `m·kg·s⁻²` and so on, for error messages. */

@@ -92,7 +92,8 @@ function startReading(materials: ResolvedMaterials) {
     raw: unknown,
     chosen: Readonly<Record<string, unknown>>,
   ): number | undefined {
-    if (raw === undefined || raw === null || raw === '') return start(name, input, chosen);
+    const blank = typeof raw === 'string' && raw.trim() === '';
+    if (raw === undefined || raw === null || blank) return start(name, input, chosen);
     if (typeof raw === 'number' && Number.isFinite(raw)) {
       keepSpread(name, ownSpread(input, raw));
       return raw;

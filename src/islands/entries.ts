@@ -89,11 +89,21 @@ export function mayBeNegative(spec: EntrySpec, symbol: UnitSymbol): boolean {
 }
 
 /** `filling/velocity:find=v&h=150mm&dp=15inHg±5%25`: a calculator's state as the part of an address after `#`. */
-export function toFragment(id: string, find: string, entries: Readonly<Record<string, Entry>>): string {
+export function toFragment(
+  id: string,
+  find: string,
+  entries: Readonly<Record<string, Entry>>,
+  specs: Readonly<Record<string, EntrySpec>> = {},
+): string {
   const parts = Object.entries(entries)
     .filter(([symbol]) => symbol !== find)
     .map(([symbol, { text, unit: written, spread }]) => {
-      const value = `${text.trim()}${written === '1' ? '' : written}${spread.trim() === '' ? '' : `±${spread.trim()}`}`;
+      const spec = specs[symbol];
+      // Among percentages a plain number says that it is one, or the link would open a hundred times smaller.
+      const plain = spec && homeUnit(spec) !== '1' ? 'number' : '';
+      // A unit that begins with a figure, 1/K, must not run into the number.
+      const named = written === '1' ? plain : /^\d/.test(written) ? ` ${written}` : written;
+      const value = `${text.trim()}${named}${spread.trim() === '' ? '' : `±${spread.trim()}`}`;
       return `${symbol}=${value.replace(/[%&=#\s]/g, encodeURIComponent)}`;
     });
   return `${id}:${[`find=${find}`, ...parts].join('&')}`;

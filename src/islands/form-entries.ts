@@ -122,8 +122,12 @@ export function textOf(entry: Entry, spec: QuantityInput): string {
   const { text, unit, spread } = settled(entry, spec);
   const number = text.trim();
   if (number === '') return '';
-  return `${unit === '1' ? number : `${number} ${unit}`} ± ${spread.trim() || '0'}`;
+  return `${number}${unitText(unit, spec)} ± ${spread.trim() || '0'}`;
 }
+
+/** A plain number in a field of percentages says that it is one, or it would be read back a hundred times smaller. */
+const unitText = (symbol: UnitSymbol, spec: QuantityInput): string =>
+  symbol !== '1' ? ` ${symbol}` : homeUnit(spec) === '1' ? '' : ' number';
 
 /** The entry a written text was: the unit that ends it goes to its place beside the field. */
 export function entryFromText(text: string, spec: QuantityInput): Entry {

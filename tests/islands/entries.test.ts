@@ -132,6 +132,20 @@ describe('a shared link', () => {
     }
   });
 
+  it('keeps a plain number plain among percentages, and a unit off the figures before it', () => {
+    const yieldOf: EntrySpec = { unit: '1', show: '%', range: [0, 1] };
+    const growth: EntrySpec = { unit: '1/K', range: [0, 1] };
+    const written = toFragment(
+      'a/b',
+      'v',
+      { y: { text: '0.5', unit: '1', spread: '' }, a: { text: '6', unit: '1/K', spread: '' } },
+      { y: yieldOf, a: growth },
+    );
+    const found = fromFragment(`#${written}`, 'a/b')!;
+    expect(value(entryFromLink(found['y']!, yieldOf, '%'), yieldOf)).toBe(0.5);
+    expect(value(entryFromLink(found['a']!, growth, '1/K'), growth)).toBe(6);
+  });
+
   it('belongs to one calculator', () => {
     expect(fromFragment('#a/b:find=v', 'a/c')).toBeUndefined();
     expect(fromFragment('#symbols', 'a/b')).toBeUndefined();

@@ -47,6 +47,11 @@ describe('the form of a model', () => {
     expect(problems).toEqual([]);
   });
 
+  it('keeps a plain number plain in a field of percentages', () => {
+    const typed: Form = { 'furnace.efficiency': { text: '0.5', unit: '1', spread: '' } };
+    expect(completed(typed).values['furnace.efficiency']).toBe(0.5);
+  });
+
   it('takes away a spread when its field is emptied', () => {
     const bare: Form = { head: { text: '40', unit: 'mm', spread: '' } };
     expect(completed(bare).spreads['head']).toBeUndefined();

@@ -29,9 +29,15 @@ const rowText = (input: ListInput, row: WrittenRow): string =>
 const cellText = (cell: WrittenCell): string =>
   typeof cell === 'boolean' ? (cell ? 'yes' : 'no') : escaped(cell);
 
-/** Percent escapes for what the fragment uses itself; spaces as `+`, which keeps a quantity readable. */
-const escaped = (text: string): string =>
-  encodeURIComponent(text).replace(/%20/g, '+').replace(/%2F/g, '/').replace(/~/g, '%7E');
+/**
+ * Percent escapes for what the fragment uses itself; spaces as `+`, which keeps a quantity readable. Half of a
+ * surrogate pair, which no address can carry, becomes the sign for what is not a character.
+ */
+export const escaped = (text: string): string =>
+  encodeURIComponent(text.replace(/[\ud800-\udfff]/gu, '\ufffd'))
+    .replace(/%20/g, '+')
+    .replace(/%2F/g, '/')
+    .replace(/~/g, '%7E');
 
 function unescaped(text: string): string | undefined {
   try {

@@ -49,9 +49,9 @@ export async function planFromFile(file: File): Promise<Brought> {
 
 /** The address of this page with the whole plan after its `#`. */
 export async function planLink({ name, texts }: Plan): Promise<string> {
-  const { pourPlan, writeFragment } = await readers();
+  const { pourPlan, writeFragment, escaped } = await readers();
   const inputs = writeFragment(pourPlan, texts);
-  const called = `plan=${encodeURIComponent(name).replace(/%20/g, '+')}`;
+  const called = `plan=${escaped(name)}`;
   return `${location.origin}${location.pathname}${mark}${called}${inputs === '' ? '' : `&${inputs}`}`;
 }
 

@@ -1,0 +1,62 @@
+import { createRandom } from '../../calculators/core/random.ts';
+import type { Reader } from './parsers.ts';
+
+export interface Fault {
+  /** The number of the input, from which it is made again. */
+  readonly at: number;
+  readonly input: string;
+  readonly what: string;
+}
+
+/** Milliseconds no single input may take: a reader that can be stalled by a text is broken too. */
+const longest = 500;
+
+const inputAt = ({ name, make }: Reader, at: number): string => make(createRandom(`${name} ${at}`));
+
+function wrongWith({ wrong }: Reader, input: string): string | undefined {
+  try {
+    return wrong(input);
+  } catch (error) {
+    return `throws ${String(error)}`;
+  }
+}
+
+/** The shortest input found, by taking pieces out, that is wrong as well. */
+function shortened(reader: Reader, input: string): string {
+  let short = input;
+  for (let size = Math.ceil(short.length / 2); size >= 1; size = size === 1 ? 0 : Math.ceil(size / 2)) {
+    for (let at = 0; at + size <= short.length; at += 1) {
+      const without = short.slice(0, at) + short.slice(at + size);
+      if (short.length < 2000 && wrongWith(reader, without) !== undefined) {
+        short = without;
+        at -= 1;
+      }
+    }
+  }
+  return short;
+}
+
+/** Puts `count` inputs to a reader, from number `from` on; the faults found, at most five. */
+export function fuzz(reader: Reader, count: number, from = 0): Fault[] {
+  const faults: Fault[] = [];
+  for (let at = from; at < from + count && faults.length < 5; at += 1) {
+    const input = inputAt(reader, at);
+    const start = performance.now();
+    const what = wrongWith(reader, input);
+    const took = performance.now() - start;
+    if (what !== undefined) {
+      const short = shortened(reader, input);
+      faults.push({ at, input: short, what: wrongWith(reader, short) ?? what });
+    } else if (took > longest && tookAgain(reader, input) > longest) {
+      faults.push({ at, input, what: `takes ${took.toFixed(0)} ms` });
+    }
+  }
+  return faults;
+}
+
+/** Timed a second time, since another program may have been what took the time. */
+function tookAgain(reader: Reader, input: string): number {
+  const start = performance.now();
+  wrongWith(reader, input);
+  return performance.now() - start;
+}
