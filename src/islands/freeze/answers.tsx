@@ -249,12 +249,14 @@ export function Answers({
           {...shared}
           view={near}
           id="map-last"
-          label={`Order of freezing: light is early, dark is late${last ? `; last at ${told(last)}` : ''}.`}
+          label={`Order of freezing: what stands out most is last${last ? `; last at ${told(last)}` : ''}.`}
           of={solved}
           draw={drawOrder}
           last={last}
         />
-        <p class="read">Light froze early, dark late. Lines: solid after the time that stands on them.</p>
+        <p class="read">
+          The more it stands out from the page, the later it froze. Lines: solid after the time on them.
+        </p>
       </section>
 
       <section aria-labelledby="where-thin">
@@ -268,14 +270,14 @@ export function Answers({
           {...shared}
           view={near}
           id="map-thin"
-          label="How well fed: the darkest tenth of the metal is fed worst."
+          label="How well fed: the tenth that stands out most is fed worst."
           of={solved}
           draw={drawFeeding}
           last={last}
         />
         <p class="read">
-          Darkest: the tenth of the metal with the least gradient over the root of its cooling rate. Grey: the
-          next two tenths. The criterion was born in steel: a weak hint for bronze and silver.
+          Standing out most: the tenth of the metal with the least gradient over the root of its cooling rate.
+          Grey: the next two tenths. The criterion was born in steel: a weak hint for bronze and silver.
         </p>
       </section>
 
