@@ -1,6 +1,8 @@
 import type { Formula, How, SymbolSpec } from '../../calculators/core/formula.ts';
+import type { Model, Output } from '../../calculators/core/model.ts';
 import { didYouMean } from '../../calculators/core/nearest.ts';
 import { formulas } from '../../calculators/formulas/index.ts';
+import { models } from '../../calculators/models/index.ts';
 import { sources, type Source } from '../../calculators/sources.ts';
 
 /** The formula with this id; stops the build with a sentence when there is none. */
@@ -15,6 +17,21 @@ export function symbolOf(formula: Formula, name: string, asked: string): SymbolS
   if (spec) return spec;
   throw new Error(
     `${asked}: "${formula.id}" has no symbol "${name}"${didYouMean(name, Object.keys(formula.symbols))}`,
+  );
+}
+
+/** The model with this id; stops the build with a sentence when there is none. */
+export function modelOf(id: string, asked: string): Model {
+  const model = models[id];
+  if (model) return model;
+  throw new Error(`${asked}: no model "${id}"${didYouMean(id, Object.keys(models))}`);
+}
+
+export function outputOf(model: Model, name: string, asked: string): Output {
+  const output = model.outputs[name];
+  if (output) return output;
+  throw new Error(
+    `${asked}: "${model.id}" gives no "${name}"${didYouMean(name, Object.keys(model.outputs))}`,
   );
 }
 
