@@ -1,4 +1,5 @@
 import type { Formula, SymbolSpec } from '../../calculators/core/formula.ts';
+import { unitLabel } from '../../calculators/core/print.ts';
 import { sameDimension, unit, type UnitSymbol } from '../../calculators/core/units.ts';
 import { same, wide } from './same.ts';
 
@@ -6,7 +7,8 @@ import { same, wide } from './same.ts';
 export interface GraphQuantity {
   readonly name: string;
   readonly sign: string;
-  readonly unit: UnitSymbol;
+  /** As printed beside a number; empty for a plain number. */
+  readonly unit: string;
 }
 
 /** A formula as what it joins. */
@@ -47,7 +49,7 @@ export function graphOf(formulas: readonly Formula[]): Graph {
     const known = places.get(key);
     if (known !== undefined) return known;
     places.set(key, quantities.length);
-    quantities.push({ name, sign: spec.sign ?? symbol, unit: spec.show ?? spec.unit });
+    quantities.push({ name, sign: spec.sign ?? symbol, unit: unitLabel(spec.show ?? spec.unit) });
     return quantities.length - 1;
   };
   const relations = formulas.map((formula) => ({

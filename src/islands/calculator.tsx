@@ -9,11 +9,14 @@ import {
   entryOf,
   fromFragment,
   homeUnit,
+  inUnit,
   readEntry,
   toFragment,
   type Entry,
 } from './entries.ts';
+import { forgetNumbers, isLarge, keepLarge, keepNumbers, lastNumbers } from './card-memory.ts';
 import { Field, sentence, UnitChoice } from './field.tsx';
+import { habits, habitUnit, keepHabit, readHabit, type Habit } from './habit.ts';
 import { Sign } from './sign.tsx';
 import type { Answer } from './solving.ts';
 
@@ -28,6 +31,10 @@ export interface CalculatorProps {
   readonly first: Answer;
   /** The equation typeset as HTML: as stated under '', rearranged under each symbol where that differs. */
   readonly typeset: Readonly<Record<string, string>>;
+  /** The base of the site, for carrying a result to another card. */
+  readonly base: string;
+  /** It stands on a card of its own and keeps the last numbers put in; in a lesson the text speaks of the example. */
+  readonly card?: boolean;
 }
 
 interface State {
@@ -37,12 +44,14 @@ interface State {
 }
 
 type Solver = typeof import('./solving.ts');
+type Carry = typeof import('./carry.tsx').Carry;
 
 const onItsWay: Answer = { others: [], warnings: [], reason: 'Being worked out.' };
 
 const signOf = (spec: SymbolSpec, symbol: string): string => spec.sign ?? symbol;
 
-export function Calculator({ id, formula, start, find: sought, first, typeset }: CalculatorProps) {
+export function Calculator(props: CalculatorProps) {
+  const { id, formula, start, find: sought, first, typeset, base, card = false } = props;
   const specs = formula.symbols as Readonly<Record<string, SymbolSpec>>;
   const variables = Object.keys(specs).filter((symbol) => specs[symbol]!.constant === undefined);
   const constants = Object.entries(specs).filter(([, spec]) => spec.constant !== undefined);
@@ -61,20 +70,36 @@ export function Calculator({ id, formula, start, find: sought, first, typeset }:
   const kept = useRef<Record<string, { value: number; spread: number }>>({});
   const shownBefore = useRef({ find: sought, answer: first });
   const [said, setSaid] = useState('');
+  const [habit, setHabit] = useState<Habit>('metric');
+  const [large, setLarge] = useState(false);
+  const [qr, setQr] = useState('');
+  const [carry, setCarry] = useState<{ readonly Carry: Carry }>();
 
+  /** The same numbers in the units of a habit. */
+  const inHabit = (now: State, wanted: Habit): State => ({
+    ...now,
+    entries: Object.fromEntries(
+      variables.map((symbol) => {
+        const [entry, spec] = [now.entries[symbol]!, specs[symbol]!];
+        const unit = habitUnit(homeUnit(spec), wanted);
+        return [symbol, unit === entry.unit ? entry : inUnit(entry, spec, unit)];
+      }),
+    ),
+  });
   const reach = (): void => {
     if (!solver) void import('./solving.ts').then((module) => setSolver(() => module));
   };
   const change = (next: Partial<State>): void => {
     touched.current = true;
     reach();
+    setQr('');
     setState((now) => ({ ...now, ...next }));
   };
 
   useEffect(() => {
-    const follow = (): void => {
-      const shared = fromFragment(location.hash, id);
-      if (!shared) return;
+    const take = (hash: string): boolean => {
+      const shared = fromFragment(hash, id);
+      if (!shared) return false;
       reach();
       const wanted = shared['find'];
       setState({
@@ -91,15 +116,29 @@ export function Calculator({ id, formula, start, find: sought, first, typeset }:
         ),
         withSpread: Object.values(shared).some((text) => text.includes('±')),
       });
+      return true;
     };
-    follow();
+    const follow = (): void => void take(location.hash);
+    const wanted = readHabit();
+    setHabit(wanted);
+    setLarge(isLarge());
+    if (!take(location.hash)) {
+      const last = card ? lastNumbers(id) : undefined;
+      if (last !== undefined && take(last))
+        setSaid('These are your last numbers. Reset brings the example back.');
+      else if (wanted !== 'metric') setState((now) => inHabit(now, wanted));
+    }
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);
 
   useEffect(() => {
     if (!touched.current) return undefined;
-    const write = (): void => history.replaceState(history.state, '', `#${toFragment(id, find, entries)}`);
+    const write = (): void => {
+      const fragment = toFragment(id, find, entries, specs);
+      history.replaceState(history.state, '', `#${fragment}`);
+      if (card) keepNumbers(id, fragment);
+    };
     const wait = setTimeout(write, 400);
     return () => clearTimeout(wait);
   }, [find, entries]);
@@ -172,13 +211,24 @@ export function Calculator({ id, formula, start, find: sought, first, typeset }:
       setSaid(`Copy it from here: ${text}`);
     }
   };
+  const link = (): string => `${location.href.replace(/#.*/, '')}#${toFragment(id, find, entries, specs)}`;
+  const showQr = async (): Promise<void> => {
+    if (qr !== '') return setQr('');
+    const { renderSVG } = await import('uqr');
+    setQr(`data:image/svg+xml,${encodeURIComponent(renderSVG(link(), { border: 3 }))}`);
+  };
+  const reset = (): void => {
+    forgetNumbers(id);
+    change(inHabit(example, habit));
+  };
   const waiting = touched.current && !solver;
   const largest = spread?.shares[0];
   const sign = <Sign text={signOf(found, find)} />;
 
   return (
     <section
-      class="calculator"
+      class={large ? 'calculator large' : 'calculator'}
+      data-card={card ? id : undefined}
       aria-label={`Calculator: ${formula.title}`}
       onFocusIn={reach}
       onPointerEnter={reach}
@@ -330,16 +380,62 @@ export function Calculator({ id, formula, start, find: sought, first, typeset }:
         >
           Copy result
         </button>
-        <button
-          type="button"
-          onClick={() => copy(`${location.href.replace(/#.*/, '')}#${toFragment(id, find, entries)}`, 'Link')}
-        >
+        <button type="button" onClick={() => copy(link(), 'Link')}>
           Copy link
         </button>
-        <button type="button" onClick={() => change(example)}>
+        <button type="button" aria-expanded={qr !== ''} onClick={() => void showQr()}>
+          QR code
+        </button>
+        <button type="button" onClick={reset}>
           Reset
         </button>
+        <button
+          type="button"
+          aria-pressed={large}
+          onClick={() => {
+            keepLarge(!large);
+            setLarge(!large);
+          }}
+        >
+          Large
+        </button>
+        <select
+          aria-label="Units everywhere"
+          value={habit}
+          onChange={(event) => {
+            const wanted = event.currentTarget.value as Habit;
+            keepHabit(wanted);
+            setHabit(wanted);
+            change(inHabit(state, wanted));
+          }}
+        >
+          {Object.entries(habits).map(([name, words]) => (
+            <option value={name} selected={name === habit}>
+              {words}
+            </option>
+          ))}
+        </select>
       </p>
+      {qr !== '' && (
+        <img class="qr" src={qr} alt="QR code of the link to these numbers" width="220" height="220" />
+      )}
+      <details
+        class="carry"
+        onToggle={() => void import('./carry.tsx').then(({ Carry }) => setCarry({ Carry }))}
+      >
+        <summary>Use this in another card</summary>
+        {carry && (
+          <carry.Carry
+            base={base}
+            id={formula.id}
+            entries={
+              value === undefined
+                ? entries
+                : { ...entries, [find]: { ...entryFor(value, shown), spread: '' } }
+            }
+          />
+        )}
+      </details>
       <p class="status" role="status">
         {said}
       </p>

@@ -1,8 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Chain, Link } from '../find/connect.ts';
 import type { Graph, GraphQuantity } from '../find/graph.ts';
-import { unitLabel } from '../../calculators/core/print.ts';
-import { fromFragment } from './entries.ts';
+import { fromFragment } from './fragment.ts';
 import { Sign } from './sign.tsx';
 import '../styles/connect.css';
 
@@ -165,7 +164,7 @@ function Picked({ of }: { readonly of: GraphQuantity }) {
   return (
     <span>
       <Sign text={of.sign} /> {of.name}
-      {unitLabel(of.unit) !== '' && <span class="quiet"> in {unitLabel(of.unit)}</span>}
+      {of.unit !== '' && <span class="quiet"> in {of.unit}</span>}
     </span>
   );
 }

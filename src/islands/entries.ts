@@ -3,6 +3,8 @@ import { plainNumber } from '../../calculators/core/print.ts';
 import { quantityFigures, readQuantity, type Reading } from '../../calculators/core/quantity.ts';
 import { findUnit, fromSI, unit, widthFromSI, type UnitSymbol } from '../../calculators/core/units.ts';
 
+export { fromFragment } from './fragment.ts';
+
 /** What stands in one field: the text, the unit chosen beside it and the `±` text, which may be empty. */
 export interface Entry {
   readonly text: string;
@@ -107,23 +109,6 @@ export function toFragment(
       return `${symbol}=${value.replace(/[%&=#\s]/g, encodeURIComponent)}`;
     });
   return `${id}:${[`find=${find}`, ...parts].join('&')}`;
-}
-
-/** The state in a fragment that belongs to this calculator; undefined for an anchor or another calculator's. */
-export function fromFragment(hash: string, id: string): Readonly<Record<string, string>> | undefined {
-  const text = hash.replace(/^#/, '');
-  if (!text.startsWith(`${id}:`) || !text.includes('=')) return undefined;
-  const found: Record<string, string> = {};
-  for (const part of text.slice(id.length + 1).split('&')) {
-    const at = part.indexOf('=');
-    if (at < 1) continue;
-    try {
-      found[part.slice(0, at)] = decodeURIComponent(part.slice(at + 1));
-    } catch {
-      // A mangled part of a link is left out; the field keeps its example.
-    }
-  }
-  return found;
 }
 
 /** An entry from the text of a link. What cannot be read is shown as it came, with its message. */

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Kind } from '../find/document.ts';
 import type { Found, Search } from '../find/search.ts';
-import { fromFragment } from './entries.ts';
+import { fromFragment } from './fragment.ts';
 import { keysOff, setKeysOff } from './keys.ts';
 import '../styles/find.css';
 
@@ -22,6 +22,7 @@ const said: Readonly<Record<Kind, string>> = {
 };
 
 const shown = 12;
+const [fieldId, keyId] = ['find-field', 'find-key'];
 
 /** One field over everything on these pages. The index is fetched when the reader first reaches for it. */
 export function Find({ base }: FindProps) {
@@ -115,10 +116,10 @@ export function Find({ base }: FindProps) {
           links()[0]?.click();
         }}
       >
-        <label for="find-field">What are you looking for?</label>
+        <label htmlFor={fieldId}>What are you looking for?</label>
         <input
           ref={field}
-          id="find-field"
+          id={fieldId}
           type="search"
           autocomplete="off"
           autocapitalize="off"
@@ -149,7 +150,7 @@ export function Find({ base }: FindProps) {
       </ol>
       <div class="find-key">
         <input
-          id="find-key"
+          id={keyId}
           type="checkbox"
           checked={!quiet}
           onChange={(event) => {
@@ -157,7 +158,7 @@ export function Find({ base }: FindProps) {
             setQuiet(!event.currentTarget.checked);
           }}
         />
-        <label for="find-key">
+        <label htmlFor={keyId}>
           The key <kbd>/</kbd> opens this page from every other
         </label>
       </div>

@@ -11,6 +11,19 @@ function altered(element: Element): readonly (readonly [HTMLInputElement | HTMLS
   return [...inputs, ...lists].map((field) => [field, field.value] as const);
 }
 
+/** Whether the reader has numbers, units or a size of their own here, which the page as built does not show. */
+function hasHabit(element: Element): boolean {
+  if (!element.querySelector('.calculator')) return false;
+  const card = element.querySelector('[data-card]')?.getAttribute('data-card') ?? '';
+  try {
+    return ['units', 'large', `card:${card}`].some(
+      (name) => localStorage.getItem(`warm-mould:${name}`) !== null,
+    );
+  } catch {
+    return false;
+  }
+}
+
 /**
  * Wakes an island when the reader reaches for it (focus, pointer, touch) or comes by a link that carries its
  * state, so that a card costs no script to read; with `visible`, when it comes into view. What is typed,
@@ -61,7 +74,7 @@ const reach: ClientDirective = (load, { value: when }, element) => {
     return;
   }
   const linked = (): void => {
-    if (location.hash.includes('=')) begin();
+    if (location.hash.includes('=') || hasHabit(element)) begin();
   };
   addEventListener('hashchange', linked);
   linked();

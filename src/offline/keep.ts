@@ -1,5 +1,4 @@
 import {
-  bytesOf,
   keptFile,
   keptList,
   listName,
@@ -155,5 +154,3 @@ export async function room(): Promise<number | undefined> {
   const { quota, usage } = (await navigator.storage?.estimate?.()) ?? {};
   return quota === undefined || usage === undefined ? undefined : quota - usage;
 }
-
-export { bytesOf };

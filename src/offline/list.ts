@@ -68,8 +68,9 @@ export function readList(value: unknown): FileList | Stopped | undefined {
     : undefined;
 }
 
+/** What the files take on a device: one that stands in two places is kept once. */
 export const bytesOf = (list: FileList): number =>
-  Object.values(list.files).reduce((sum, [, bytes]) => sum + bytes, 0);
+  missing(list, new Set()).reduce((sum, { bytes }) => sum + bytes, 0);
 
 /** `12 MB`, `850 kB`: never less than it is. */
 export function printBytes(bytes: number): string {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { formulas } from '../../calculators/formulas/index.ts';
+import type { UnitSymbol } from '../../calculators/core/units.ts';
 import { connect } from '../../src/find/connect.ts';
+import { waysFrom } from '../../src/islands/carry.tsx';
 import { graphFaults, graphOf, type Graph } from '../../src/find/graph.ts';
 
 const graph = graphOf(Object.values(formulas));
@@ -120,5 +122,27 @@ describe('a small graph worked by hand', () => {
   it('runs it backwards', () => {
     const [chain] = connect(small, new Set([3, 4, 1]), 0);
     expect(chain!.links.map(({ gives }) => gives)).toEqual([2, 0]);
+  });
+});
+
+describe('carrying numbers from one card to the next', () => {
+  const entry = (text: string, unit: UnitSymbol) => ({ text, unit, spread: '' });
+  const ways = waysFrom(
+    graph,
+    'freezing/modulus',
+    { M: entry('2.5', 'mm'), V: entry('5', 'cm³'), A: entry('20', 'cm²') },
+    '/',
+  );
+
+  it('opens the card with the number in its field, in the unit it was in', () => {
+    const rule = ways.find(({ id }) => id === 'freezing/time-rule')!;
+    expect(rule.link).toBe('/formulas/freezing/time-rule/#freezing/time-rule:find=t&M=2.5mm');
+  });
+
+  it('takes everything the two have in common, and never leads back to itself', () => {
+    const chill = ways.find(({ id }) => id === 'feeding/chill')!;
+    expect(chill.link).toContain('V=5cm³');
+    expect(ways.some(({ id }) => id === 'freezing/modulus')).toBe(false);
+    for (const { carries } of ways) expect(carries).toBeLessThanOrEqual(ways[0]!.carries);
   });
 });

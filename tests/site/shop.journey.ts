@@ -1,0 +1,113 @@
+import { expect, onDesk, test } from './site.ts';
+
+test(
+  'a slash opens the search from any page, and not while something is typed',
+  { tag: onDesk },
+  async ({ page }) => {
+    await page.goto('formulas/freezing/modulus/');
+    const field = page.locator('.calculator .entry input').first();
+    await field.focus();
+    await page.keyboard.type('/');
+    await expect(page).toHaveURL(/modulus/);
+    await field.blur();
+    await page.keyboard.press('/');
+    await expect(page).toHaveURL(/find\/$/);
+    await expect(page.getByLabel('What are you looking for?')).toBeFocused();
+    await page.getByLabel('opens this page from every other').uncheck();
+    await page.goto('glossary/');
+    await page.keyboard.press('/');
+    await expect(page).toHaveURL(/glossary\/$/);
+  },
+);
+
+test('what is typed is found, kept in the address and opened with Enter', async ({ page }) => {
+  await page.goto('');
+  await page.getByRole('link', { name: 'Find', exact: true }).click();
+  await page.getByLabel('What are you looking for?').fill('permability');
+  await expect(page.locator('.found a').first()).toContainText('Permeability');
+  await expect(page).toHaveURL(/#find:q=permability$/);
+  await page.reload();
+  await expect(page.locator('.found a').first()).toContainText('Permeability');
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/glossary\/#permeability$/);
+});
+
+test('from what is known to what is wanted, then solved and carried on in inches', async ({ page }) => {
+  await page.goto('connect/');
+  const pick = async (label: string, word: string): Promise<void> => {
+    await page.getByLabel(label, { exact: true }).fill(word);
+    await page.locator('.fits button').first().click();
+  };
+  await pick('I want', 'time to freeze');
+  await pick('I know', 'volume of the section');
+  await pick('I know', 'surface that cools');
+  await page.locator('.links a').first().click();
+  await expect(page).toHaveURL(/freezing\/modulus\/#/);
+  await page.getByLabel('Units everywhere').selectOption('us');
+  const output = page.locator('.calculator output');
+  await expect(output).toContainText('in');
+  const volume = page.getByRole('textbox', { name: /volume of the section/i });
+  await volume.fill('2 in³');
+  await volume.blur();
+  await expect(output).toHaveText(/M = .*\d/);
+  await page.getByText('Use this in another card').click();
+  await page.getByRole('link', { name: 'Freezing time by rule, from a test casting' }).click();
+  await expect(page.locator('h1')).toContainText('Freezing time by rule');
+  await expect(page.getByRole('textbox', { name: /^M modulus/ })).not.toHaveValue('');
+  await expect(page.locator('.calculator output')).toHaveText(/t = .*\d/);
+});
+
+test('a card keeps its last numbers, its size and the habit of units', async ({ page }) => {
+  await page.goto('formulas/freezing/modulus/');
+  const volume = page.getByRole('textbox', { name: /volume of the section/i });
+  const before = await volume.inputValue();
+  await volume.fill('77');
+  await page.getByRole('button', { name: 'Large' }).click();
+  for (const part of await page.locator('.calculator.large :is(button, select, input):visible').all()) {
+    const box = await part.boundingBox();
+    expect(box?.height, await part.evaluate((element) => element.outerHTML)).toBeGreaterThanOrEqual(56);
+  }
+  await page.waitForTimeout(600);
+  await page.goto('formulas/');
+  await page.goto('formulas/freezing/modulus/');
+  await expect(volume).toHaveValue('77');
+  await expect(page.locator('.calculator.large')).toBeVisible();
+  await page.getByRole('button', { name: 'Reset' }).click();
+  await expect(volume).toHaveValue(before);
+  await page.getByLabel('Units everywhere').selectOption('jeweller');
+  await page.goto('formulas/charge/total/');
+  await expect(page.locator('.calculator output')).toContainText('dwt');
+});
+
+test('a pour is followed at the bench, timed, and nothing is lost when the phone sleeps', async ({
+  page,
+}) => {
+  await page.clock.install();
+  await page.goto('pour-day/');
+  const next = page.getByRole('button', { name: 'Next' });
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText('Before you light anything');
+  await page.getByLabel('Extraction runs').check();
+  while ((await page.getByRole('heading', { level: 2 }).textContent()) !== 'Seconds in hand')
+    await next.click();
+  await expect(page.locator('.day-number')).toHaveText(/^28 s$/);
+  await page.getByRole('button', { name: 'Out of the furnace' }).click();
+  await page.clock.runFor(9000);
+  await expect(page.getByRole('timer')).toHaveText('0:19');
+  await page.reload();
+  await page.clock.runFor(1000);
+  await expect(page.getByRole('timer')).toHaveText('0:18');
+  await page.clock.runFor(24_000);
+  await expect(page.getByText('Too cold by the sum.')).toBeVisible();
+  await page.getByRole('button', { name: 'Out of the furnace: start again' }).click();
+  await page.clock.runFor(5000);
+  await page.getByRole('button', { name: 'The metal is in' }).click();
+  await expect(page.getByText('The metal is in: after 5.')).toBeVisible();
+  await page.getByLabel('Note').fill('a little splash');
+  await next.click();
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText('Hold the suction');
+  await page.clock.runFor(7000);
+  await expect(page.getByText('Let the air in.')).toBeVisible();
+  await page.reload();
+  await page.getByRole('button', { name: 'Back' }).click();
+  await expect(page.getByLabel('Note')).toHaveValue('a little splash');
+});
