@@ -1,0 +1,253 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Books } from '../form-entries.ts';
+import { planFromFragment } from '../plan/sharing.ts';
+import { loadShelf, type Plan } from '../plan/store.ts';
+import { allowSound, maySleep, signal, stayAwake } from './bench-aids.ts';
+import { blank, diaryText, loadDiary, printClock, saveDiary, type Diary } from './diary.ts';
+import { dayScreens, type Clock, type Screen } from './screens.ts';
+import '../../styles/day.css';
+
+export interface DayProps {
+  /** Each material's numbers in SI. */
+  readonly books: Books;
+  readonly planPage: string;
+}
+
+const sample: Plan = { name: 'Lamp shield', texts: {} };
+/** The last seconds of a window are counted aloud. */
+const near = 5;
+
+async function work(plan: Plan, books: Books): Promise<readonly Screen[]> {
+  const [{ pourPlan }, { completeInputs }] = await Promise.all([
+    import('../../../calculators/models/pour-plan.ts'),
+    import('../../../calculators/models/inputs.ts'),
+  ]);
+  const { values } = completeInputs(pourPlan, plan.texts, books);
+  return dayScreens(values, pourPlan.run(values));
+}
+
+/** The open plan, one decision a screen, to follow at the bench. What is ticked, timed and written is kept. */
+export function PourDay({ books, planPage }: DayProps) {
+  const [plans, setPlans] = useState<readonly Plan[]>([]);
+  const [plan, setPlan] = useState<Plan>();
+  const [screens, setScreens] = useState<readonly Screen[]>([]);
+  const [diary, setDiary] = useState<Diary>(blank);
+  const [trouble, setTrouble] = useState('');
+  const [said, setSaid] = useState('');
+  const [loud, setLoud] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+
+  const open = async (next: Plan): Promise<void> => {
+    setPlan(next);
+    setDiary(loadDiary(next.name));
+    try {
+      setScreens(await work(next, books));
+    } catch {
+      setTrouble('This plan could not be worked out. Open it on the plan page and look at what it says.');
+    }
+  };
+  useEffect(() => {
+    const { shelf, problems } = loadShelf(sample);
+    setPlans(shelf.plans);
+    if (problems.length > 0) setTrouble(problems.join(' '));
+    void (async () => {
+      const shared = (await planFromFragment(location.hash))?.plan;
+      if (shared) setPlans((now) => [...now, shared]);
+      await open(shared ?? shelf.plans[shelf.open]!);
+    })();
+    return maySleep;
+  }, []);
+
+  if (!plan || screens.length === 0)
+    return <p role="status">{trouble === '' ? 'Working the plan out.' : trouble}</p>;
+  const at = Math.min(diary.at, screens.length - 1);
+  const screen = screens[at]!;
+  const change = (next: Partial<Diary>): void => {
+    const now = { ...diary, ...next };
+    setDiary(now);
+    if (!saveDiary(plan.name, now)) setTrouble('This device keeps nothing now. Copy the diary at the end.');
+  };
+  const go = (to: number): void => {
+    change({ at: to });
+    setSaid('');
+    // The heading takes the focus, so that the new screen is read from its top.
+    requestAnimationFrame(() => {
+      heading.current?.focus({ preventScroll: true });
+      document.querySelector('.day')?.scrollIntoView({ block: 'start' });
+    });
+  };
+  const mark = (name: string): void => {
+    change({ moments: { ...diary.moments, [name]: Date.now() } });
+    stayAwake();
+  };
+  const left = screen.ticks.filter((tick) => diary.ticks[`${screen.id}:${tick}`] !== true).length;
+
+  return (
+    <div class="day">
+      <p class="day-where">
+        <span>
+          {at + 1} of {screens.length}
+        </span>
+        {plans.length > 1 ? (
+          <select
+            aria-label="Plan"
+            value={String(plans.indexOf(plan))}
+            onChange={(event) => void open(plans[Number(event.currentTarget.value)]!)}
+          >
+            {plans.map((one, i) => (
+              <option value={String(i)} selected={one === plan}>
+                {one.name}
+              </option>
+            ))}
+          </select>
+        ) : (
+          <a href={planPage}>{plan.name}</a>
+        )}
+      </p>
+      {trouble !== '' && <p role="alert">{trouble}</p>}
+      <section aria-labelledby="day-title">
+        <h2 id="day-title" ref={heading} tabIndex={-1}>
+          {screen.title}
+        </h2>
+        {screen.number !== undefined && <p class="day-number">{screen.number}</p>}
+        {screen.clock && (
+          <Running key={screen.id} clock={screen.clock} moments={diary.moments} onMark={mark} loud={loud} />
+        )}
+        {screen.says.map((text) => (
+          <p>{text}</p>
+        ))}
+        {screen.ticks.map((tick) => {
+          const name = `${screen.id}:${tick}`;
+          return (
+            <label class="day-tick" key={name}>
+              <input
+                type="checkbox"
+                checked={diary.ticks[name] === true}
+                onChange={(event) =>
+                  change({ ticks: { ...diary.ticks, [name]: event.currentTarget.checked } })
+                }
+              />
+              <span>{tick}</span>
+            </label>
+          );
+        })}
+        <label class="day-note">
+          Note
+          <textarea
+            rows={screen.id === 'after' ? 5 : 2}
+            value={diary.notes[screen.id] ?? ''}
+            onInput={(event) => change({ notes: { ...diary.notes, [screen.id]: event.currentTarget.value } })}
+          />
+        </label>
+      </section>
+      <p class="day-left" role="status">
+        {left > 0 ? `${left} not ticked yet.` : said}
+      </p>
+      <p class="day-keys">
+        <button type="button" disabled={at === 0} onClick={() => go(at - 1)}>
+          Back
+        </button>
+        {at < screens.length - 1 ? (
+          <button type="button" class="first" onClick={() => go(at + 1)}>
+            Next
+          </button>
+        ) : (
+          <button
+            type="button"
+            class="first"
+            onClick={() => {
+              navigator.clipboard.writeText(diaryText(plan.name, screens, diary)).then(
+                () => setSaid('The diary is copied.'),
+                () => setSaid('This browser does not let it be copied.'),
+              );
+            }}
+          >
+            Copy the diary
+          </button>
+        )}
+      </p>
+      <p class="day-aids">
+        <button
+          type="button"
+          aria-pressed={loud}
+          onClick={() => {
+            if (!loud) allowSound();
+            setLoud(!loud);
+          }}
+        >
+          Sound and shake
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            change(blank);
+            setSaid('A new pour begins.');
+          }}
+        >
+          New pour
+        </button>
+      </p>
+    </div>
+  );
+}
+
+/** A clock by the time of day, so that a phone that slept shows the right seconds when it wakes. */
+function Running(props: {
+  readonly clock: Clock;
+  readonly moments: Diary['moments'];
+  readonly onMark: (name: string) => void;
+  readonly loud: boolean;
+}) {
+  const { clock, moments, onMark, loud } = props;
+  const begun = moments[clock.from];
+  const ended = clock.end && moments[clock.end.name];
+  const runs = begun !== undefined && (ended === undefined || ended < begun);
+  const [now, setNow] = useState(() => Date.now());
+  useEffect(() => {
+    if (!runs) return undefined;
+    const tick = setInterval(() => setNow(Date.now()), 100);
+    return () => clearInterval(tick);
+  }, [runs]);
+  const gone = begun === undefined ? 0 : ((runs ? Math.max(now, begun) : (ended ?? begun)) - begun) / 1000;
+  const left = clock.seconds - gone;
+  const second = Math.ceil(left);
+  useEffect(() => {
+    if (!runs || !loud) return;
+    if (second === 0) signal(true);
+    else if (second > 0 && second <= near) signal(false);
+  }, [second, runs]);
+  const state = !runs && begun === undefined ? 'waits' : left <= 0 ? 'over' : left <= near ? 'near' : 'runs';
+
+  return (
+    <div class="day-clock" data-kind={clock.kind} data-state={state}>
+      {begun === undefined ? (
+        <button type="button" class="first" onClick={() => onMark(clock.from)}>
+          {clock.start}
+        </button>
+      ) : (
+        <>
+          <p class="day-left-time" role="timer">
+            {left > 0 ? printClock(left < 10 ? Math.ceil(left) : left) : `+${printClock(-left)}`}
+          </p>
+          <p class="day-word" role="status">
+            {!runs && clock.end
+              ? `${clock.end.says}: after ${gone.toFixed(1)} s.`
+              : state === 'over'
+                ? clock.over
+                : clock.kind === 'window'
+                  ? 'in hand'
+                  : 'to wait'}
+          </p>
+          {runs && clock.end && (
+            <button type="button" class="first" onClick={() => onMark(clock.end!.name)}>
+              {clock.end.says}
+            </button>
+          )}
+          <button type="button" onClick={() => onMark(clock.from)}>
+            {clock.start}: start again
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
