@@ -7,12 +7,12 @@ import {
   readSetData,
   withHash,
   type ExerciseData,
-  type GradedSet,
   type KeptFormula,
   type Rules,
   type SetFile,
   type SetQuestion,
 } from './set-file.ts';
+import { canonical } from './sha256.ts';
 import type { Read } from './untrusted.ts';
 
 /** An exercise of the course as it can be chosen for a set. */
@@ -54,7 +54,7 @@ export interface Draft {
   readonly note: string;
   readonly asks: string;
   readonly rules: Rules;
-  readonly seal?: string;
+  readonly seal?: string | undefined;
   readonly picks: readonly Pick[];
 }
 
@@ -105,6 +105,31 @@ export function setFrom(draft: Draft, bank: Bank): Read<SetFile> {
   });
   const check = readSetData(JSON.parse(JSON.stringify(file)));
   return check.ok ? { ok: true, value: file } : check;
+}
+
+/** The draft a set was made of, found again: exercises that stand otherwise in the course count as one's own. */
+export function draftFrom(file: SetFile, bank: Bank): Draft {
+  const { id, edition, title, note = '', asks, rules, seal, questions, outcomes } = file;
+  return {
+    id,
+    edition,
+    title,
+    note,
+    asks,
+    rules,
+    seal,
+    picks: questions.map(({ id: own, exercise }) => {
+      const data = bank.exercises.find((one) => one.id === own)?.exercise;
+      const [marks, tolerance] = [Number(exercise['marks']), exercise['tolerance']];
+      const pick: Pick = {
+        id: own,
+        ...(data?.['marks'] !== marks && { marks }),
+        ...(data?.['tolerance'] !== tolerance && { tolerance: String(tolerance) }),
+      };
+      if (data && canonical(changed(data, pick)) === canonical(exercise)) return pick;
+      return { id: own, own: exercise, outcome: outcomes[String(exercise['outcome'])] ?? '' };
+    }),
+  };
 }
 
 /** The exercise with its marks and tolerance as the instructor wants them. Marks of parts keep their proportions. */
@@ -204,5 +229,3 @@ export function setFromShort(data: unknown, bank: Bank): Read<SetFile> {
     };
   return built;
 }
-
-export type { GradedSet };

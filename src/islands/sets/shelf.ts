@@ -51,7 +51,10 @@ function parsed(text: string | undefined): unknown {
   }
 }
 
-export function loadDrafts(): Draft[] {
+/** A draft, and the hash of the set it last went out as. */
+export type KeptDraft = Draft & { readonly given?: string };
+
+export function loadDrafts(): KeptDraft[] {
   const data = parsed(get(draftsKey));
   const whole = (draft: Partial<Draft> | null): boolean =>
     typeof draft?.id === 'string' &&
@@ -61,10 +64,10 @@ export function loadDrafts(): Draft[] {
     typeof draft.edition === 'number' &&
     typeof draft.rules === 'object' &&
     Array.isArray(draft.picks);
-  return Array.isArray(data) ? (data as Draft[]).filter(whole) : [];
+  return Array.isArray(data) ? (data as KeptDraft[]).filter(whole) : [];
 }
 
-export const saveDrafts = (drafts: readonly Draft[]): boolean => put(draftsKey, JSON.stringify(drafts));
+export const saveDrafts = (drafts: readonly KeptDraft[]): boolean => put(draftsKey, JSON.stringify(drafts));
 
 export const keepSet = (file: SetFile): boolean => put(setKey(file.hash), writeSet(file));
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createHash } from 'node:crypto';
 import { deflateRawSync } from 'node:zlib';
 import { base64, fromBase64, textOf, utf8 } from '../../../calculators/exercises/sets/bytes.ts';
-import { setFrom, setFromShort, shortSet } from '../../../calculators/exercises/sets/building.ts';
+import { draftFrom, setFrom, setFromShort, shortSet } from '../../../calculators/exercises/sets/building.ts';
 import {
   pack,
   receive,
@@ -188,6 +188,7 @@ describe('a set', () => {
     const list = shortSet(one, file)!;
     expect(list.length).toBeLessThan(330);
     expect(setFromShort(JSON.parse(list), bank)).toEqual({ ok: true, value: file });
+    expect(setFrom(draftFrom(file, bank), bank)).toEqual({ ok: true, value: file });
     const moved = { ...bank, library: '0.2.0' };
     expect(setFromShort(JSON.parse(list), moved)).toMatchObject({ ok: false });
     for (const bad of [

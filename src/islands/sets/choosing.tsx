@@ -1,0 +1,110 @@
+import { useState } from 'preact/hooks';
+import type { Bank, Pick } from '../../../calculators/exercises/sets/building.ts';
+
+/** What kinds and difficulties are called on the site. */
+export interface Words {
+  readonly kinds: Readonly<Record<string, string>>;
+  readonly difficulties: Readonly<Record<string, string>>;
+}
+
+interface ChoosingProps {
+  readonly bank: Bank;
+  readonly words: Words;
+  readonly picks: readonly Pick[];
+  readonly add: (id: string) => void;
+}
+
+/** The exercises of the course, by unit, kind, difficulty, or a word of title, outcome or question. */
+export function Choosing({ bank, words, picks, add }: ChoosingProps) {
+  const [unit, setUnit] = useState('');
+  const [kind, setKind] = useState('');
+  const [difficulty, setDifficulty] = useState('');
+  const [word, setWord] = useState('');
+  const units = [...new Set(bank.exercises.map((one) => one.unit))];
+  const wanted = word.trim().toLowerCase();
+  const found = bank.exercises.filter(
+    ({ unit: of, outcome, exercise }) =>
+      (unit === '' || of === unit) &&
+      (kind === '' || exercise['kind'] === kind) &&
+      (difficulty === '' || String(exercise['difficulty']) === difficulty) &&
+      (wanted === '' ||
+        `${String(exercise['title'])} ${outcome} ${String(exercise['question'])}`
+          .toLowerCase()
+          .includes(wanted)),
+  );
+  const select = (
+    id: string,
+    label: string,
+    value: string,
+    set: (value: string) => void,
+    options: readonly (readonly [string, string])[],
+  ) => (
+    <div>
+      <label htmlFor={id}>{label}</label>
+      <select id={id} value={value} onChange={({ currentTarget }) => set(currentTarget.value)}>
+        <option value="">all</option>
+        {options.map(([key, text]) => (
+          <option key={key} value={key}>
+            {text}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+  return (
+    <section aria-labelledby="choosing">
+      <h2 id="choosing">Choose exercises</h2>
+      <div class="filters">
+        {select(
+          'by-unit',
+          'Unit',
+          unit,
+          setUnit,
+          units.map((one) => [one, one] as const),
+        )}
+        {select('by-kind', 'Kind', kind, setKind, Object.entries(words.kinds))}
+        {select('by-difficulty', 'Difficulty', difficulty, setDifficulty, Object.entries(words.difficulties))}
+        <div>
+          <label htmlFor="by-word">Word</label>
+          <input
+            id="by-word"
+            type="text"
+            autocomplete="off"
+            value={word}
+            onInput={({ currentTarget }) => setWord(currentTarget.value)}
+          />
+        </div>
+      </div>
+      <p class="soft" role="status">
+        {found.length} of {bank.exercises.length}
+      </p>
+      <ul class="rows choosable">
+        {found.map(({ id, exercise, outcome, lesson }) => {
+          const taken = picks.some((pick) => pick.id === id);
+          const title = String(exercise['title']);
+          return (
+            <li key={id}>
+              <span>
+                {title}
+                <br />
+                <span class="soft">
+                  {words.kinds[String(exercise['kind'])]},{' '}
+                  {words.difficulties[String(exercise['difficulty'])]}, {String(exercise['marks'])} marks.{' '}
+                  {lesson}: {outcome}
+                </span>
+              </span>
+              <button
+                type="button"
+                disabled={taken || picks.length >= 60}
+                aria-label={`Add ${title}`}
+                onClick={() => add(id)}
+              >
+                {taken ? 'In it' : 'Add'}
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
