@@ -38,8 +38,10 @@ export function stepsBetween(from: number, to: number, log: boolean, also?: numb
 
 function evenSteps(from: number, to: number): number[] {
   const step = roundStep((to - from) / 50);
-  const count = Math.round((to - from) / step);
-  return Array.from({ length: count + 1 }, (_, i) => Number((from + i * step).toPrecision(6)));
+  const count = Math.floor((to - from) / step + 1e-9);
+  const steps = Array.from({ length: count + 1 }, (_, i) => Number((from + i * step).toPrecision(6)));
+  // The last step is the end that was asked for, even where it is a short one.
+  return to - steps[count]! > step * 1e-6 ? [...steps, to] : steps;
 }
 
 function tenfoldSteps(from: number, to: number): number[] {

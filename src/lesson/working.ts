@@ -3,7 +3,7 @@ import { didYouMean } from '../../calculators/core/nearest.ts';
 import { printQuantity, printWritten } from '../../calculators/core/print.ts';
 import { quantity, quantityFigures } from '../../calculators/core/quantity.ts';
 import { constantsOf, usualOf } from '../../calculators/core/solve.ts';
-import { sameDimension, unit, type Quantity } from '../../calculators/core/units.ts';
+import { sameDimension, unit, type Quantity, type UnitSymbol } from '../../calculators/core/units.ts';
 import { answerOf } from '../islands/solving.ts';
 import { symbolOf } from './lookup.ts';
 
@@ -68,11 +68,18 @@ export function workedFormula(
       const own = given[symbol];
       const text =
         own === undefined
-          ? printQuantity(value, spec.show ?? spec.unit, { figures: from === 'constant' ? 6 : 3 })
+          ? from === 'constant'
+            ? printConstant(value, spec.show ?? spec.unit)
+            : printQuantity(value, spec.show ?? spec.unit, { figures: 3 })
           : printWritten(own);
       return [{ symbol, text, from }];
     }),
   };
+}
+
+/** To six figures; a whole number has no digits behind it to show. */
+function printConstant(value: number, unit: UnitSymbol): string {
+  return printQuantity(value, unit, { figures: 6 }).replace(/(\d)\.0+(?!\d)/, '$1');
 }
 
 /** Refuses properties a component does not know, so that a slip in a lesson stops the build. */
