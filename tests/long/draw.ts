@@ -92,5 +92,6 @@ export function injuredData(random: Random, data: Data): Data {
     else if (typeof value === 'string') holder[key] = injured(random, value);
     else holder[key] = noise(random, 8);
   }
-  return copy;
+  // As a file would give it: a list has no names of its own there.
+  return JSON.parse(JSON.stringify(copy)) as Data;
 }

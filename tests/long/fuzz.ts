@@ -1,5 +1,5 @@
 import { createRandom } from '../../calculators/core/random.ts';
-import type { Reader } from './parsers.ts';
+import type { Reader } from './reader.ts';
 
 export interface Fault {
   /** The number of the input, from which it is made again. */

@@ -30,15 +30,9 @@ import { backUp, readBackup, restore, type Keeper } from '../../src/islands/devi
 import { entryFromLink, fromFragment, homeUnit, readEntry, toFragment } from '../../src/islands/entries.ts';
 import { formFrom, textsOf, unreadable } from '../../src/islands/form-entries.ts';
 import { shelfFrom } from '../../src/islands/plan/store.ts';
+import { readersOfFiles } from './files.ts';
+import type { Reader } from './reader.ts';
 import { chance, injured, injuredData, noise, oneOf } from './draw.ts';
-
-/** One reader of what comes from outside: how inputs for it are made, and what must be true of each. */
-export interface Reader {
-  readonly name: string;
-  readonly make: (random: Random) => string;
-  /** What is wrong, or nothing. A throw is wrong too. */
-  readonly wrong: (text: string) => string | undefined;
-}
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -190,9 +184,11 @@ const calculatorLinks: Reader = {
   name: 'a link to a calculator',
   make: (random) => {
     const formula = oneOf(random, cards);
-    const parts = Object.keys(formula.symbols).map(
-      (symbol) => `${symbol}=${encodeURIComponent(quantityText(random).replace(/[\ud800-\udfff]/g, ''))}`,
-    );
+    const parts = Object.keys(formula.symbols)
+      .filter(() => chance(random, 0.3))
+      .map(
+        (symbol) => `${symbol}=${encodeURIComponent(quantityText(random).replace(/[\ud800-\udfff]/g, ''))}`,
+      );
     const text = `#${formula.id}:find=${oneOf(random, Object.keys(formula.symbols))}&${parts.join('&')}`;
     return chance(random, 0.3) ? text : injured(random, text);
   },
@@ -458,4 +454,5 @@ export const readers: readonly Reader[] = [
   backups,
   exercises,
   answers,
+  ...readersOfFiles,
 ];
