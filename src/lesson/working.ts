@@ -77,9 +77,11 @@ export function workedFormula(
   };
 }
 
-/** To six figures; a whole number has no digits behind it to show. */
+/** To six figures, without the noughts at its end. */
 function printConstant(value: number, unit: UnitSymbol): string {
-  return printQuantity(value, unit, { figures: 6 }).replace(/(\d)\.0+(?!\d)/, '$1');
+  return printQuantity(value, unit, { figures: 6 }).replace(/\.(\d*?)0+(?!\d)/, (_, digits: string) =>
+    digits === '' ? '' : `.${digits}`,
+  );
 }
 
 /** Refuses properties a component does not know, so that a slip in a lesson stops the build. */
