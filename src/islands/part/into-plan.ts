@@ -1,0 +1,56 @@
+import { plainNumber } from '../../../calculators/core/print.ts';
+import { fromSI, type UnitSymbol } from '../../../calculators/core/units.ts';
+import type { PartSection } from '../../../calculators/meshes/sections.ts';
+import type { Gated, Settled } from '../../workers/part-work.ts';
+import type { Plan } from '../plan/store.ts';
+
+const written = (si: number, unit: UnitSymbol, figures = 3): string =>
+  `${plainNumber(fromSI(si, unit), { figures })}${unit === '1' ? '' : ` ${unit}`}`;
+
+/** Names by thickness; rows of the same thickness are told apart by a letter. */
+export function sectionNames(sections: readonly Pick<PartSection, 'thickness'>[]): string[] {
+  const plain = sections.map(({ thickness }) => `${plainNumber(1000 * thickness, { figures: 2 })} mm thick`);
+  return plain.map((name, n) => {
+    const same = plain.flatMap((other, at) => (other === name ? [at] : []));
+    return same.length < 2 ? name : `${name} ${String.fromCharCode(65 + same.indexOf(n))}`;
+  });
+}
+
+/** The plan's inputs from a part: its rows, its size and its metal; everything else stands at its start. */
+export function planOf(
+  file: string,
+  settled: Pick<Settled, 'volume' | 'area' | 'extent' | 'seen'>,
+  { sections }: Pick<Gated, 'sections'>,
+  metal: string,
+): Plan {
+  const names = sectionNames(sections);
+  const [long, wide, high] = settled.extent;
+  const word = file
+    .replace(/\.[^.]+$/, '')
+    .replace(/[-_]+/g, ' ')
+    .trim();
+  return {
+    name: (word.charAt(0).toUpperCase() + word.slice(1)).slice(0, 60) || 'Part',
+    texts: {
+      metal,
+      sections: sections.map((one, n) => ({
+        name: names[n]!,
+        shape: one.shape,
+        thickness: written(one.thickness, 'mm'),
+        width: written(one.width, 'mm'),
+        length: written(one.length, 'mm'),
+        pieces: String(one.pieces),
+        run: written(Math.max(one.run, one.before + one.thickness), 'mm'),
+        before: written(one.before, 'mm'),
+        through: one.through < 0 ? '' : names[one.through]!,
+        fronts: String(one.fronts),
+      })),
+      'part.by': 'volume',
+      'part.volume': written(settled.volume, 'cm³', 4),
+      'part.area': written(settled.area, 'cm²', 4),
+      'part.length': written(Math.max(long, wide, high), 'mm', 4),
+      'part.height': written(high, 'mm', 4),
+      'part.shadow': written(settled.seen[2]!.area, 'cm²'),
+    },
+  };
+}

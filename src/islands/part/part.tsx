@@ -1,0 +1,592 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { printQuantity, printWithSpread } from '../../../calculators/core/print.ts';
+import { plural, sizeText } from '../../../calculators/meshes/unit-guess.ts';
+import { lengthUnits, type LengthUnit } from '../../../calculators/meshes/mesh-file.ts';
+import type { Point } from '../../../calculators/meshes/triangles.ts';
+import type { Gated, Opened, Reply, Request, Settled, Shown } from '../../workers/part-work.ts';
+import { loadShelf, saveShelf, withPlan } from '../plan/store.ts';
+import { planOf, sectionNames } from './into-plan.ts';
+import { Cuts, Views } from './views.tsx';
+import '../../styles/part.css';
+
+export interface MetalProps {
+  readonly id: string;
+  readonly name: string;
+  /** SI: value and half-width. */
+  readonly density: readonly [number, number];
+  /** Contraction allowed for in the pattern, a share. */
+  readonly contraction: number;
+}
+
+export interface PartProps {
+  readonly metals: readonly MetalProps[];
+  readonly fittings: readonly {
+    readonly name: string;
+    readonly file: string;
+    readonly href: string;
+    readonly metal: string;
+  }[];
+  readonly plan: string;
+}
+
+const questions: Readonly<Record<Shown, string>> = {
+  thick: 'Where is it thin?',
+  modulus: 'Where does it freeze last?',
+  run: 'How far must the metal run?',
+};
+
+const mm = (x: number): string => printQuantity(x, 'mm');
+
+/** A part from its file to the rows of the plan; the sums run in a worker. */
+export function PartFile(props: PartProps) {
+  const worker = useRef<Worker>(undefined);
+  const listen = useRef<(reply: Reply) => void>(() => undefined);
+  const [awake, setAwake] = useState(false);
+  const [busy, setBusy] = useState<string>();
+  const [done, setDone] = useState(0);
+  const [refused, setRefused] = useState<string>();
+  const [opened, setOpened] = useState<Opened>();
+  const [settled, setSettled] = useState<Settled>();
+  const [gated, setGated] = useState<Gated>();
+  const [unit, setUnit] = useState<LengthUnit>('millimetre');
+  const [drawnAs, setDrawnAs] = useState<'casting' | 'pattern'>('casting');
+  const [metal, setMetal] = useState(props.metals[0]!.id);
+  const [fineness, setFineness] = useState<'quick' | 'usual' | 'fine'>('usual');
+  const [gateWidth, setGateWidth] = useState('5');
+  const [gateAt, setGateAt] = useState<Point | 'heaviest'>('heaviest');
+  const [shown, setShown] = useState<Shown>('thick');
+  const [over, setOver] = useState(false);
+  const [said, setSaid] = useState('');
+  const [pictures, setPictures] = useState<ReadonlyMap<string, Reply>>(new Map());
+  const chosen = props.metals.find(({ id }) => id === metal)!;
+
+  const ask = (request: Request, move: Transferable[] = []): void => {
+    worker.current ??= start();
+    worker.current.postMessage(request, move);
+  };
+  const start = (): Worker => {
+    const made = new Worker(new URL('../../workers/part.ts', import.meta.url), { type: 'module' });
+    made.onmessage = ({ data }: MessageEvent<Reply>) => listen.current(data);
+    made.onerror = () => {
+      setBusy(undefined);
+      setRefused('This browser stopped while reading the part: most likely it ran out of memory.');
+    };
+    return made;
+  };
+
+  listen.current = (reply) => {
+    switch (reply.kind) {
+      case 'opened':
+        setOpened(reply);
+        setUnit(reply.unit);
+        settle(reply.unit, drawnAs, fineness, metal);
+        break;
+      case 'settled':
+        setSettled(reply);
+        setGateAt('heaviest');
+        ask({ kind: 'gate', at: 'heaviest', radius: gateRadius(gateWidth) });
+        break;
+      case 'gated':
+        setGated(reply);
+        setBusy(undefined);
+        break;
+      case 'refused':
+        setRefused(reply.why);
+        setBusy(undefined);
+        break;
+      case 'progress':
+        setDone(reply.done);
+        break;
+      case 'picked':
+        if (reply.at) moveGate(reply.at);
+        else setSaid('There is no metal at that place.');
+        break;
+      case 'view':
+      case 'cut':
+        setPictures((now) => new Map(now).set(reply.kind === 'view' ? reply.name : 'cut', reply));
+        break;
+    }
+  };
+
+  useEffect(() => {
+    setAwake(true);
+    return () => worker.current?.terminate();
+  }, []);
+
+  function settle(as: LengthUnit, size: typeof drawnAs, how: typeof fineness, of: string): void {
+    const contraction = props.metals.find(({ id }) => id === of)!.contraction;
+    setBusy('Looking inside');
+    setDone(0);
+    setGated(undefined);
+    ask({ kind: 'settle', unit: as, shrink: size === 'pattern' ? 1 / (1 + contraction) : 1, fineness: how });
+  }
+
+  async function take(file: Blob, name: string, its = metal): Promise<void> {
+    if (file.size > 600_000_000) {
+      setRefused('The file has more than 600 MB, which is not read here. Save it with fewer triangles.');
+      return;
+    }
+    // A part in the middle of its sums hears nothing: its worker is ended and another asked.
+    if (busy !== undefined) {
+      worker.current?.terminate();
+      worker.current = undefined;
+    }
+    setBusy('Reading');
+    setDone(0);
+    setRefused(undefined);
+    setOpened(undefined);
+    setSettled(undefined);
+    setGated(undefined);
+    setPictures(new Map());
+    setMetal(its);
+    try {
+      const bytes = await file.arrayBuffer();
+      ask({ kind: 'open', bytes, name }, [bytes]);
+    } catch {
+      setBusy(undefined);
+      setRefused('The file could not be read from this device.');
+    }
+  }
+
+  async function fetchFitting({ href, file, metal: its }: PartProps['fittings'][number]): Promise<void> {
+    setBusy('Fetching');
+    try {
+      const answer = await fetch(href);
+      if (!answer.ok) throw new Error(String(answer.status));
+      await take(await answer.blob(), file, its);
+    } catch {
+      setBusy(undefined);
+      setRefused('The mill’s own part could not be fetched. Try again when you are connected.');
+    }
+  }
+
+  function moveGate(at: Point | 'heaviest'): void {
+    setGateAt(at);
+    setBusy('Running from the gate');
+    ask({ kind: 'gate', at, radius: gateRadius(gateWidth) });
+    setSaid('The gate is moved.');
+  }
+
+  function toPlan(): void {
+    if (!opened || !settled || !gated) return;
+    const first = { name: 'Lamp shield', texts: {} };
+    const plan = planOf(opened.name, settled, gated, metal);
+    const problem = saveShelf(withPlan(loadShelf(first).shelf, plan));
+    if (problem !== undefined) setSaid(problem);
+    else location.assign(props.plan);
+  }
+
+  const ready = opened && settled && gated;
+  return (
+    <div class="part" data-awake={awake} data-ready={ready !== undefined && busy === undefined}>
+      <section
+        class="drop on-screen"
+        data-over={over}
+        aria-labelledby="which"
+        onDragOver={(event) => {
+          event.preventDefault();
+          setOver(true);
+        }}
+        onDragLeave={() => setOver(false)}
+        onDrop={(event) => {
+          event.preventDefault();
+          setOver(false);
+          const [file] = event.dataTransfer?.files ?? [];
+          if (file) void take(file, file.name);
+        }}
+      >
+        <h2 id="which">Which part?</h2>
+        <p>
+          <label class="press">
+            <input
+              type="file"
+              class="unseen"
+              accept=".stl,.obj,.3mf"
+              onChange={(event) => {
+                const [file] = event.currentTarget.files ?? [];
+                if (file) void take(file, file.name);
+                event.currentTarget.value = '';
+              }}
+            />
+            Choose a file
+          </label>{' '}
+          or drop one here: STL, OBJ or 3MF.
+        </p>
+        <p>Or take one of the mill’s fittings:</p>
+        <p class="row">
+          {props.fittings.map((fitting) => (
+            <button type="button" onClick={() => void fetchFitting(fitting)}>
+              {fitting.name}
+            </button>
+          ))}
+        </p>
+      </section>
+      <p class="said on-screen" role="status">
+        {busy !== undefined
+          ? `${busy}${done > 0 ? `: ${Math.round(100 * done)} of 100` : ''}.`
+          : ready
+            ? summaryOf(opened, settled, gated)
+            : said}
+      </p>
+      {refused !== undefined && (
+        <p class="problems" role="alert">
+          {refused}
+        </p>
+      )}
+
+      {opened && (
+        <section aria-labelledby="sound">
+          <h2 id="sound">Is the drawing sound?</h2>
+          <p>
+            “{opened.name}”, {opened.format}, {opened.faces.toLocaleString('en-GB')} triangles. {opened.sure}
+          </p>
+          {opened.faults.length + opened.notes.length > 0 && (
+            <ul>
+              {opened.notes.map((note) => (
+                <li>{note}</li>
+              ))}
+              {opened.faults.map(({ says, harmless }) => (
+                <li>
+                  {!harmless && <strong>Look at this: </strong>}
+                  {says}
+                </li>
+              ))}
+            </ul>
+          )}
+        </section>
+      )}
+
+      {opened && (
+        <section class="on-screen" aria-labelledby="unit">
+          <h2 id="unit">How large is it?</h2>
+          <p>
+            {!opened.unitSure && <strong>Check this: </strong>}
+            {opened.unitSays}
+          </p>
+          <div class="asks">
+            <label>
+              Drawn in
+              <select
+                value={unit}
+                onChange={(event) => {
+                  const as = event.currentTarget.value as LengthUnit;
+                  setUnit(as);
+                  settle(as, drawnAs, fineness, metal);
+                }}
+              >
+                {(Object.keys(lengthUnits) as LengthUnit[]).map((one) => (
+                  <option value={one} selected={one === unit}>
+                    {plural(one)}
+                  </option>
+                ))}
+              </select>
+            </label>
+            <label>
+              Metal
+              <select
+                value={metal}
+                onChange={(event) => {
+                  const its = event.currentTarget.value;
+                  setMetal(its);
+                  if (drawnAs === 'pattern') settle(unit, drawnAs, fineness, its);
+                }}
+              >
+                {props.metals.map(({ id, name }) => (
+                  <option value={id} selected={id === metal}>
+                    {name}
+                  </option>
+                ))}
+              </select>
+            </label>
+            <label>
+              The file is as large as
+              <select
+                value={drawnAs}
+                onChange={(event) => {
+                  const size = event.currentTarget.value as typeof drawnAs;
+                  setDrawnAs(size);
+                  settle(unit, size, fineness, metal);
+                }}
+              >
+                <option value="casting">the casting</option>
+                <option value="pattern">the pattern, contraction added</option>
+              </select>
+            </label>
+            <label>
+              Cells
+              <select
+                value={fineness}
+                onChange={(event) => {
+                  const how = event.currentTarget.value as typeof fineness;
+                  setFineness(how);
+                  settle(unit, drawnAs, how, metal);
+                }}
+              >
+                <option value="quick">coarse, quick</option>
+                <option value="usual" selected>
+                  usual
+                </option>
+                <option value="fine">fine, slow</option>
+              </select>
+            </label>
+          </div>
+        </section>
+      )}
+      {settled && <Sizes settled={settled} metals={props.metals} chosen={metal} />}
+
+      {ready && (
+        <>
+          <section class="look" aria-labelledby="look">
+            <h2 id="look">{questions[shown]}</h2>
+            <div class="row on-screen" role="group" aria-label="Ask of the part">
+              {(Object.keys(questions) as Shown[]).map((one) => (
+                <button type="button" aria-pressed={one === shown} onClick={() => setShown(one)}>
+                  {questions[one]}
+                </button>
+              ))}
+            </div>
+            <Views
+              key={opened.name}
+              ask={ask}
+              shown={shown}
+              pictures={pictures}
+              gated={gated}
+              onGate={(x, y) => ask({ kind: 'pick', x, y })}
+            />
+            <Answer shown={shown} gated={gated} />
+          </section>
+
+          <section class="on-screen" aria-labelledby="gate">
+            <h2 id="gate">Where does the metal come in?</h2>
+            <p>
+              The gate is at the {gated.gate.where}. Press the part in the drawing to move it, or move the
+              cross with the arrow keys and press Enter.
+            </p>
+            <div class="asks">
+              <label>
+                Width of the gate, mm
+                <input
+                  type="text"
+                  inputMode="decimal"
+                  value={gateWidth}
+                  onInput={(event) => setGateWidth(event.currentTarget.value)}
+                  onBlur={() => moveGate(gateAt)}
+                />
+              </label>
+              <button type="button" onClick={() => moveGate('heaviest')}>
+                Put it at the heaviest place
+              </button>
+            </div>
+          </section>
+
+          <Cuts ask={ask} shown={shown} picture={pictures.get('cut')} extent={settled.extent} gated={gated} />
+          <Rows gated={gated} settled={settled} metal={chosen.name} onPlan={toPlan} />
+        </>
+      )}
+    </div>
+  );
+}
+
+const gateRadius = (text: string): number => {
+  const width = Number(text.replace(',', '.'));
+  return width > 0 && width < 200 ? width / 2000 : 0.0025;
+};
+
+function summaryOf(opened: Opened, settled: Settled, gated: Gated): string {
+  const [thin] = gated.thin;
+  const [last] = gated.spots;
+  return [
+    `${opened.name}: ${printQuantity(settled.volume, 'cm³')} of metal, ${settled.extent.map((x) => mm(x)).join(' by ')}.`,
+    thin ? `Thinnest ${mm(thin.thick)}, ${thin.where}.` : '',
+    last ? `Freezes last at the ${last.where}, modulus ${mm(last.modulus)}.` : '',
+    `From the gate the farthest metal runs ${mm(gated.farthest.run)}, to the ${gated.farthest.where}.`,
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
+function Sizes(props: {
+  readonly settled: Settled;
+  readonly metals: readonly MetalProps[];
+  readonly chosen: string;
+}) {
+  const { settled, metals, chosen } = props;
+  const { volume, volumeSpread, area, extent, balance, seen, parting } = settled;
+  const names = ['from the side', 'from the front', 'from above'];
+  const best = seen[parting]!;
+  const own = metals.find(({ id }) => id === chosen)!;
+  const massOf = ({ density: [rho, spread] }: MetalProps): string =>
+    printWithSpread(rho * volume, 'g', Math.hypot(spread * volume, rho * volumeSpread));
+  return (
+    <section aria-label="Its size">
+      <dl class="numbers">
+        <div>
+          <dt>Length, width, height</dt>
+          <dd>{extent.map((x) => mm(x)).join(' × ')}</dd>
+        </div>
+        <div>
+          <dt>Volume</dt>
+          <dd>
+            {volumeSpread > 1e-4 * volume
+              ? printWithSpread(volume, 'cm³', volumeSpread)
+              : printQuantity(volume, 'cm³', { figures: 4 })}
+          </dd>
+        </div>
+        <div>
+          <dt>Surface</dt>
+          <dd>{printQuantity(area, 'cm²', { figures: 4 })}</dd>
+        </div>
+        <div>
+          <dt>Modulus of the whole</dt>
+          <dd>{mm(volume / area)}</dd>
+        </div>
+        <div>
+          <dt>Mass in {own.name.toLowerCase()}</dt>
+          <dd>{massOf(own)}</dd>
+        </div>
+        <div>
+          <dt>Balances at</dt>
+          <dd>
+            {mm(balance[0])} from the left, {mm(balance[1])} from the front, {mm(balance[2])} up
+          </dd>
+        </div>
+        <div>
+          <dt>Area seen</dt>
+          <dd>{seen.map(({ area: one }, d) => `${printQuantity(one, 'cm²')} ${names[d]!}`).join(', ')}</dd>
+        </div>
+        <div>
+          <dt>Draws best</dt>
+          <dd>
+            {['to left and right', 'to front and back', 'up and down'][parting]!}
+            {best.undercut > 0.015
+              ? `, with undercuts under ${Math.round(100 * best.undercut)} % of its outline`
+              : ', with no undercut to speak of'}
+          </dd>
+        </div>
+      </dl>
+      <details>
+        <summary>What it weighs in other metals</summary>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Metal</th>
+              <th scope="col">Mass of one casting</th>
+            </tr>
+          </thead>
+          <tbody>
+            {metals.map((one) => (
+              <tr>
+                <th scope="row">{one.name}</th>
+                <td>{massOf(one)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </details>
+    </section>
+  );
+}
+
+function Answer({ shown, gated }: { readonly shown: Shown; readonly gated: Gated }) {
+  if (shown === 'thick')
+    return (
+      <div class="answer">
+        <ol>
+          {gated.thin.map(({ thick, where }) => (
+            <li>
+              <strong>{mm(thick)}</strong> {where}
+            </li>
+          ))}
+        </ol>
+        <p class="how">Thickness is the width of the largest ball that fits in the metal there.</p>
+      </div>
+    );
+  if (shown === 'modulus')
+    return (
+      <div class="answer">
+        <ol>
+          {gated.spots.map(({ modulus, way, where }) => (
+            <li>
+              <strong>{mm(modulus)}</strong> {where}.{' '}
+              {way < 0.94 * modulus
+                ? `Its way to the gate shuts first: at the narrowest it has ${mm(way)}. Feed it from beside, or move the gate.`
+                : 'The gate can feed it.'}
+            </li>
+          ))}
+        </ol>
+        <p class="how">
+          The modulus is volume over cooled surface, worked at each place: every piece of surface draws the
+          same heat, and the metal evens it out over about its own thickness. Time to freeze goes with its
+          square.
+        </p>
+      </div>
+    );
+  return (
+    <div class="answer">
+      <p>
+        <strong>{mm(gated.farthest.run)}</strong> to the {gated.farthest.where}, through the metal by the
+        shortest way.
+      </p>
+      {gated.apart > 0.001 && (
+        <p>
+          <strong>Look at this: </strong>
+          {Math.max(1, Math.round(100 * gated.apart))} % of the metal is not joined to the gate.
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Rows(props: {
+  readonly gated: Gated;
+  readonly settled: Settled;
+  readonly metal: string;
+  readonly onPlan: () => void;
+}) {
+  const { sections } = props.gated;
+  const names = sectionNames(sections);
+  return (
+    <section aria-labelledby="rows">
+      <h2 id="rows">What goes into the plan?</h2>
+      <div class="scrolls" tabIndex={0} role="group" aria-label="Sections of the part">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Section</th>
+              <th scope="col">Shape</th>
+              <th scope="col">Thick × wide × long</th>
+              <th scope="col">Modulus</th>
+              <th scope="col">Run</th>
+              <th scope="col">Through</th>
+            </tr>
+          </thead>
+          <tbody>
+            {sections.map((one, n) => (
+              <tr>
+                <th scope="row">{names[n]}</th>
+                <td>
+                  {one.shape}
+                  {one.pieces > 1 && `, ${one.pieces} pieces`}
+                </td>
+                <td>{[one.thickness, one.width, one.length].map((x) => sizeText(x)).join(' × ')}</td>
+                <td>{mm(one.modulus)}</td>
+                <td>{mm(one.run)}</td>
+                <td>{one.through < 0 ? 'the gate' : names[one.through]}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p>
+        Each row has the thickness, the modulus and the volume of its stretch of the part; give them names of
+        your own in the plan. Also taken: the volume, the surface, the length, the height, the area seen from
+        above, and {props.metal.toLowerCase()}.
+      </p>
+      <p class="on-screen">
+        <button type="button" class="first" onClick={props.onPlan}>
+          Plan this part
+        </button>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,82 @@
+import { expect, onDesk, test } from './site.ts';
+import type { Page } from '@playwright/test';
+
+test.setTimeout(150_000);
+
+async function open(page: Page): Promise<void> {
+  await page.goto('part/');
+  await expect(page.locator('.part')).toHaveAttribute('data-awake', 'true');
+}
+
+const ready = (page: Page) =>
+  expect(page.locator('.part')).toHaveAttribute('data-ready', 'true', { timeout: 90_000 });
+
+const fittings = [
+  ['Lamp shield', /46\.9 g/, '1.4 mm thick'],
+  ['Latch keeper', /11\d(?:\.\d)? g/, '10 mm thick'],
+  ['Letter seal', /19\.\d+ g/, '1.2 mm thick'],
+  ['Index pointer', /10\.\d+ g/, '2.5 mm thick'],
+] as const;
+
+for (const [name, mass, section] of fittings)
+  test(
+    `the ${name.toLowerCase()} of the mill goes from its file to a plan`,
+    { tag: onDesk },
+    async ({ page }) => {
+      await open(page);
+      await page.getByRole('button', { name }).click();
+      await ready(page);
+      await expect(page.getByRole('status').first()).toContainText('of metal');
+      await expect(page.locator('.numbers')).toContainText(mass);
+      await expect(page.locator('table').last()).toContainText(section);
+      await page.getByRole('button', { name: 'Plan this part' }).click();
+      await expect(page.locator('.plan')).toHaveAttribute('data-awake', 'true');
+      await expect(page.getByLabel('Name', { exact: true })).toHaveValue(name);
+      await expect(page.locator('.plan')).toHaveAttribute('data-stale', 'false');
+      await expect(page.locator('.plan .decision').first()).toBeVisible();
+      // Every row is one the plan could read.
+      await expect(page.locator('.plan [aria-invalid="true"]')).toHaveCount(0);
+      await expect(page.locator(`.plan input[value="${section}"]`).first()).toBeAttached();
+    },
+  );
+
+test('the gate is put by the keyboard, and the run follows', async ({ page }) => {
+  await open(page);
+  await page.getByRole('button', { name: 'Index pointer' }).click();
+  await ready(page);
+  await page.getByRole('button', { name: 'How far must the metal run?' }).click();
+  const answer = page.locator('.answer');
+  const before = await answer.textContent();
+  const stage = page.getByRole('application');
+  await stage.focus();
+  // From the hub to a place along the blade.
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowLeft');
+  await page.keyboard.press('Enter');
+  await expect(answer).not.toHaveText(before ?? '');
+  await ready(page);
+});
+
+test('a file that is no part is answered with a sentence, and the next one still read', async ({ page }) => {
+  await open(page);
+  const input = page.locator('input[type=file]');
+  await input.setInputFiles({ name: 'notes.stl', mimeType: 'text/plain', buffer: Buffer.from('hello') });
+  await expect(page.getByRole('alert')).toContainText('could not be read');
+  await input.setInputFiles({
+    name: 'two.obj',
+    mimeType: 'text/plain',
+    buffer: Buffer.from('v 0 0 0\nv 30 0 0\nv 0 30 0\nv 0 0 30\nf 1 3 2\nf 1 2 4\nf 2 3 4\n'),
+  });
+  await ready(page);
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await expect(page.locator('.part')).toContainText('1 hole');
+  await expect(page.locator('.numbers')).toContainText('4.5');
+});
+
+test('the part prints its four views', { tag: onDesk }, async ({ page }) => {
+  await open(page);
+  await page.getByRole('button', { name: 'Latch keeper' }).click();
+  await ready(page);
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.four figure:visible')).toHaveCount(4);
+});
