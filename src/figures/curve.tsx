@@ -39,11 +39,7 @@ export function Curve(props: CurveProps): JSX.Element {
       .join('');
   };
   const ends = lines.map(({ values }) => up(values.findLast((value) => value !== null) ?? y.low));
-  const lowest = box.foot - 15 * (lines.length - 1);
-  const labels = spaced(
-    ends.map((end) => Math.min(end, lowest)),
-    15,
-  );
+  const labels = spaced(ends, 15, box.foot);
   const read = lines.map(({ label, values }) => {
     const value = values[at] ?? null;
     return `${label && `${label} gives `}${value === null ? 'no answer' : amount(value === 0 ? 0 : figures(value, 3), y)}`;

@@ -12,14 +12,17 @@ export function heat(celsius: number): string {
   return `color-mix(in oklab, var(--heat-${below + 1}) ${part}%, var(--heat-${below}))`;
 }
 
-/** Labels that would stand on each other, moved apart by `gap`, keeping their order. */
-export function spaced(places: readonly number[], gap: number): number[] {
+/** Labels that would stand on each other, moved apart by `gap`, keeping their order; none below `lowest`. */
+export function spaced(places: readonly number[], gap: number, lowest = Number.POSITIVE_INFINITY): number[] {
   const order = places.map((_, i) => i).sort((a, b) => places[a]! - places[b]!);
   const moved = [...places];
   for (let i = 1; i < order.length; i += 1) {
     const before = moved[order[i - 1]!]!;
     if (moved[order[i]!]! < before + gap) moved[order[i]!] = before + gap;
   }
+  order.forEach((label, i) => {
+    moved[label] = Math.min(moved[label]!, lowest - gap * (order.length - 1 - i));
+  });
   return moved;
 }
 
