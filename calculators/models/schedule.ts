@@ -190,7 +190,8 @@ function run(given: Values): Result {
         unit: 'min',
       },
       {
-        id,
+        // A step of an output's name would be shown in the output's unit, and `peak` is a temperature.
+        id: `hold_${id}`,
         title: `Hold at ${celsius(at)}: ${why}`,
         value: held,
         unit: 'h',
