@@ -13,6 +13,7 @@ const order = [
   'calculators/materials/',
   'calculators/formulas/',
   'calculators/models/',
+  'calculators/pour-log/',
   'calculators/exercises/',
   'calculators/index.ts',
   ['src/figures/', 'src/workers/'],

@@ -209,7 +209,7 @@ describe('what it shows to a direction', () => {
   it('draws a latch keeper flat, and finds the undercut of a hook', () => {
     const { best, axes } = partingOf(fittings[1]!.mesh());
     expect(best).toBe(2);
-    expect(axes[2].undercut).toBe(0);
+    expect(axes[2]?.undercut).toBe(0);
     const hook = boxes([
       { low: [0, 0, 0], high: [20, 10, 3] },
       { low: [0, 0, 3], high: [3, 10, 12] },

@@ -1,0 +1,296 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { mergePours, settled, type Conflict } from '../../../calculators/pour-log/merge.ts';
+import { readLog, writeLog, type Pour } from '../../../calculators/pour-log/record.ts';
+import { plainNumber } from '../../../calculators/core/print.ts';
+import { loadShelf, saveShelf, withOpen } from '../plan/store.ts';
+import { PourForm } from './form.tsx';
+import { keepPours, newMark, onOtherTab, readKept } from './keep.ts';
+import { Learned, type BookValues } from './learned.tsx';
+import '../../styles/log.css';
+
+export interface LogProps {
+  /** Where the materials' numbers are fetched from when a plan is taken. */
+  readonly books: string;
+  readonly book: BookValues;
+  /** Names of defects to choose from. */
+  readonly defects: readonly { readonly id: string; readonly name: string }[];
+}
+
+const download = (text: string, name: string, type: string): void => {
+  const url = URL.createObjectURL(new Blob([text], { type }));
+  const anchor = document.createElement('a');
+  anchor.href = url;
+  anchor.download = name;
+  anchor.click();
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+};
+
+const byDay = (a: Pour, b: Pour): number => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0);
+
+/** The pours on this device: written down, learned from, carried away and brought back. */
+export function PourLog({ book, defects, books }: LogProps) {
+  const [pours, setPours] = useState<readonly Pour[]>([]);
+  const [awake, setAwake] = useState(false);
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  const [said, setSaid] = useState('');
+  const [conflicts, setConflicts] = useState<readonly Conflict[]>([]);
+  const [editing, setEditing] = useState<Pour | 'new'>();
+  const [undo, setUndo] = useState<Pour>();
+  const now = useRef(pours);
+  now.current = pours;
+
+  const load = async (): Promise<void> => {
+    const kept = await readKept();
+    setPours(kept.pours);
+    if (kept.problem !== undefined) setProblems([kept.problem]);
+  };
+  useEffect(() => {
+    void load().then(() => setAwake(true));
+    return onOtherTab(() => void load());
+  }, []);
+
+  /** Shows first, keeps next, and says when it was not kept. */
+  async function keep(put: readonly Pour[], message: string, remove: readonly string[] = []): Promise<void> {
+    const ids = new Set([...put.map(({ id }) => id), ...remove]);
+    setPours([...now.current.filter(({ id }) => !ids.has(id)), ...put].sort(byDay));
+    setSaid(message);
+    const problem = await keepPours(put, remove);
+    setProblems(problem === undefined ? [] : [problem]);
+  }
+
+  async function bring(there: readonly Pour[]): Promise<void> {
+    const merged = mergePours(now.current, there);
+    const before = new Map(now.current.map((pour) => [pour.id, pour]));
+    const put = merged.pours.filter((pour) => before.get(pour.id) !== pour);
+    await keep(
+      put,
+      `${merged.added} new, ${merged.renewed} brought up to date, ${merged.conflicts.length} to decide.`,
+    );
+    setConflicts(merged.conflicts);
+  }
+
+  async function read(file: File): Promise<void> {
+    if (file.size > 60_000_000) {
+      setProblems([`“${file.name}” is far larger than a pour log.`]);
+      return;
+    }
+    const found = readLog(await file.text());
+    await bring(found.pours);
+    if (found.problems.length > 0) setProblems(found.problems);
+  }
+
+  /** Accepted by the reader: the loss goes into the plan that is open, where it can be changed back. */
+  function useLoss(share: number): void {
+    const { shelf } = loadShelf({ name: 'Lamp shield', texts: {} });
+    const plan = shelf.plans[shelf.open]!;
+    const text = `${plainNumber(100 * share, { figures: 2 })} %`;
+    const problem = saveShelf(
+      withOpen(shelf, { ...plan, texts: { ...plan.texts, 'metal.loss.melting': text } }),
+    );
+    setSaid(problem ?? `“${plan.name}” now reckons with a loss of ${text}.`);
+  }
+
+  const invented = pours.filter((pour) => pour.invented);
+  const own = pours.filter((pour) => !pour.invented);
+  const day = new Date().toISOString().slice(0, 10);
+  return (
+    <div class="log" data-awake={awake}>
+      {problems.length > 0 && (
+        <div class="problems on-screen" role="alert">
+          {problems.map((text) => (
+            <p>{text}</p>
+          ))}
+        </div>
+      )}
+      <div class="row on-screen">
+        <button type="button" class="first" onClick={() => setEditing('new')}>
+          Write down a pour
+        </button>
+        <button
+          type="button"
+          onClick={() => download(writeLog(pours), `pours-${day}.json`, 'application/json')}
+        >
+          Export
+        </button>
+        <button
+          type="button"
+          onClick={() =>
+            void import('../../../calculators/pour-log/csv.ts').then(({ writeCsv }) =>
+              download(writeCsv(pours), `pours-${day}.csv`, 'text/csv'),
+            )
+          }
+        >
+          Export as a table
+        </button>
+        <label class="press">
+          <input
+            type="file"
+            class="unseen"
+            accept=".json,application/json"
+            onChange={(event) => {
+              const file = event.currentTarget.files?.[0];
+              if (file) void read(file);
+              event.currentTarget.value = '';
+            }}
+          />
+          Bring in a log
+        </label>
+        <button type="button" onClick={() => window.print()}>
+          Print
+        </button>
+        {invented.length > 0 ? (
+          <button
+            type="button"
+            onClick={() =>
+              void keep(
+                [],
+                'The invented pours are taken away.',
+                invented.map(({ id }) => id),
+              )
+            }
+          >
+            Take the mill’s log away
+          </button>
+        ) : (
+          own.length === 0 && (
+            <button
+              type="button"
+              onClick={() =>
+                void import('../../../calculators/pour-log/demo.ts').then(({ demoLog }) =>
+                  keep(demoLog(), 'The log of the mill is here: invented, to show what a log gives.'),
+                )
+              }
+            >
+              Show the mill’s log
+            </button>
+          )
+        )}
+      </div>
+      <p class="said on-screen">
+        <span role="status">{said}</span>
+        {undo && (
+          <button
+            type="button"
+            onClick={() => {
+              void keep([undo], 'Undone.');
+              setUndo(undefined);
+            }}
+          >
+            Undo
+          </button>
+        )}
+      </p>
+
+      {conflicts.map((conflict) => (
+        <section class="conflict" role="group" aria-label="Two copies of one pour">
+          <p>
+            “{conflict.here.plan.name}” of {conflict.here.day} was changed here and in the file. Which stands?
+          </p>
+          <dl>
+            {(['here', 'there'] as const).map((side) => (
+              <div>
+                <dt>{side === 'here' ? 'On this device' : 'In the file'}</dt>
+                <dd>{lineOf(conflict[side])}</dd>
+                <button
+                  type="button"
+                  onClick={() => {
+                    void keep([settled(conflict, side, newMark())], 'Decided.');
+                    setConflicts(conflicts.filter((other) => other !== conflict));
+                  }}
+                >
+                  {side === 'here' ? 'Keep this device’s' : 'Take the file’s'}
+                </button>
+              </div>
+            ))}
+          </dl>
+        </section>
+      ))}
+
+      {editing !== undefined && (
+        <PourForm
+          key={editing === 'new' ? 'new' : editing.id}
+          pour={editing === 'new' ? undefined : editing}
+          defects={defects}
+          books={books}
+          onClose={() => setEditing(undefined)}
+          onKeep={(pour) => {
+            setEditing(undefined);
+            void keep([pour], `“${pour.plan.name}” of ${pour.day} is kept.`);
+          }}
+        />
+      )}
+
+      <section aria-labelledby="learned">
+        <h2 id="learned">What do your pours teach?</h2>
+        {own.length === 0 && invented.length > 0 && (
+          <p>
+            <strong>Invented:</strong> these numbers come from the made-up log of the mill.
+          </p>
+        )}
+        <Learned pours={own.length > 0 ? own : invented} book={book} onUseLoss={useLoss} />
+      </section>
+
+      <section aria-labelledby="pours">
+        <h2 id="pours">What was poured?</h2>
+        {pours.length === 0 && (
+          <p>Nothing yet. Write down what you pour, the failures first: they teach most.</p>
+        )}
+        <ul class="pours">
+          {pours.map((pour) => (
+            <li>
+              <p>
+                <strong>{pour.plan.name}</strong>, {pour.day}
+                {pour.invented && ', invented'}. {lineOf(pour)}
+              </p>
+              {pour.found.photos.map((photo, n) => (
+                <img src={photo} alt={`View ${n + 1} of “${pour.plan.name}”`} width="160" />
+              ))}
+              <p class="row on-screen">
+                <button type="button" onClick={() => setEditing(pour)}>
+                  Change
+                  <span class="unseen">
+                    {' '}
+                    “{pour.plan.name}” of {pour.day}
+                  </span>
+                </button>
+                <button
+                  type="button"
+                  onClick={() => {
+                    setUndo(pour);
+                    void keep([], `“${pour.plan.name}” of ${pour.day} is taken away.`, [pour.id]);
+                  }}
+                >
+                  Take away
+                  <span class="unseen">
+                    {' '}
+                    “{pour.plan.name}” of {pour.day}
+                  </span>
+                </button>
+              </p>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}
+
+const grams = (kg: number): string => `${Number((1000 * kg).toPrecision(4))} g`;
+
+function lineOf({ did, found }: Pour): string {
+  const parts = [
+    did.metal === undefined ? '' : `metal ${Math.round(did.metal - 273.15)} °C`,
+    did.mould === undefined ? '' : `mould ${Math.round(did.mould - 273.15)} °C`,
+    did.charge === undefined ? '' : `charge ${grams(did.charge)}`,
+    found.casting === undefined ? '' : `casting ${grams(found.casting)}`,
+    ...found.sections.map(({ name, filled }) =>
+      filled === 'full' || filled === 'not looked at'
+        ? ''
+        : `${name} ${filled === 'part' ? 'filled in part' : 'not filled'}`,
+    ),
+    found.defects.length > 0 ? found.defects.join(', ') : '',
+    found.note,
+  ].filter(Boolean);
+  const line = parts.join('; ');
+  return line === '' ? '' : `${line.charAt(0).toUpperCase()}${line.slice(1)}${/[.?]$/.test(line) ? '' : '.'}`;
+}

@@ -1,0 +1,110 @@
+import { readFile } from 'node:fs/promises';
+import { expect, onDesk, test } from './site.ts';
+import type { Page } from '@playwright/test';
+
+async function open(page: Page): Promise<void> {
+  await page.goto('log/');
+  await expect(page.locator('.log')).toHaveAttribute('data-awake', 'true');
+}
+
+async function write(page: Page, name: string, casting: string): Promise<void> {
+  await page.getByRole('button', { name: 'Write down a pour' }).click();
+  await page.getByLabel('Part', { exact: true }).fill(name);
+  await page.getByLabel('Charge weighed out, g').fill('120');
+  await page.getByLabel('Casting, g').fill(casting);
+  await page.getByLabel('All other metal, g').fill('70');
+  await page.getByLabel('Section', { exact: true }).fill('Rim');
+  await page.getByLabel('It was').selectOption('part');
+  await page.getByRole('button', { name: 'Keep this pour' }).click();
+  await expect(page.locator('.pours')).toContainText(name);
+}
+
+test('a pour is written down, survives a reload, is changed, taken away and brought back', async ({
+  page,
+}) => {
+  await open(page);
+  await write(page, 'Hinge', '48,2');
+  await page.reload();
+  await expect(page.locator('.pours')).toContainText('Hinge');
+  await expect(page.locator('.pours')).toContainText('casting 48.2 g');
+  await expect(page.locator('.pours')).toContainText('Rim filled in part');
+  await page.getByRole('button', { name: /^Change/ }).click();
+  await page.getByLabel('Casting, g').fill('47');
+  await page.getByRole('button', { name: 'Keep this pour' }).click();
+  await expect(page.locator('.pours')).toContainText('casting 47 g');
+  await page.getByRole('button', { name: /^Take away/ }).click();
+  await expect(page.locator('.pours li')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.locator('.pours')).toContainText('Hinge');
+});
+
+test('more metal back than was weighed out is asked about', { tag: onDesk }, async ({ page }) => {
+  await open(page);
+  await page.getByRole('button', { name: 'Write down a pour' }).click();
+  await page.getByLabel('Part', { exact: true }).fill('Hinge');
+  await page.getByLabel('Charge weighed out, g').fill('12');
+  await page.getByLabel('Casting, g').fill('48');
+  await page.getByRole('button', { name: 'Keep this pour' }).click();
+  await expect(page.getByRole('alert')).toContainText('More metal came back');
+});
+
+test('the mill’s log is marked as invented and teaches its three numbers', async ({ page }) => {
+  await open(page);
+  await page.getByRole('button', { name: 'Show the mill’s log' }).click();
+  await expect(page.locator('.pours li')).toHaveCount(14);
+  await expect(page.locator('.pours li').first()).toContainText('invented');
+  await expect(page.locator('.learned')).toContainText('s/mm²');
+  await expect(page.locator('.learned')).toContainText('would teach most');
+  await expect(page.locator('.learned')).toContainText('of the charge');
+  await page.getByRole('button', { name: 'Use yours in the open plan' }).click();
+  await expect(page.getByRole('status').first()).toContainText('now reckons with a loss');
+  await page.getByRole('button', { name: 'Take the mill’s log away' }).click();
+  await expect(page.locator('.pours li')).toHaveCount(0);
+});
+
+test(
+  'an exported log comes back, and a copy changed elsewhere is shown beside the one here',
+  { tag: onDesk },
+  async ({ page }, info) => {
+    await open(page);
+    await write(page, 'Hinge', '48');
+    const wait = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Export', exact: true }).click();
+    const text = await readFile((await (await wait).path())!, 'utf8');
+    const log = JSON.parse(text) as { pours: { marks: string[]; found: { casting: number } }[] };
+    log.pours[0]!.marks.push('elsewhere');
+    log.pours[0]!.found.casting = 0.031;
+    await page.getByRole('button', { name: /^Change/ }).click();
+    await page.getByLabel('Casting, g').fill('47');
+    await page.getByRole('button', { name: 'Keep this pour' }).click();
+    await expect(page.locator('.pours')).toContainText('casting 47 g');
+    await page.locator('input[type=file][accept*=json]').setInputFiles({
+      name: 'pours.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(log)),
+    });
+    await expect(page.locator('.conflict')).toContainText('casting 31 g');
+    await page.getByRole('button', { name: 'Take the file’s' }).click();
+    await expect(page.locator('.pours')).toContainText('casting 31 g');
+    expect(info.errors).toEqual([]);
+  },
+);
+
+test('two tabs see one log', { tag: onDesk }, async ({ page, context }) => {
+  await open(page);
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await expect(other.locator('.log')).toHaveAttribute('data-awake', 'true');
+  await write(page, 'Hinge', '48');
+  await expect(other.locator('.pours')).toContainText('Hinge');
+  await other.close();
+});
+
+test('a plan of this device lends its sections and what it predicted', { tag: onDesk }, async ({ page }) => {
+  await open(page);
+  await page.getByRole('button', { name: 'Write down a pour' }).click();
+  await page.getByLabel('Take a plan of this device').selectOption('0');
+  await expect(page.getByLabel('Part', { exact: true })).toHaveValue('Lamp shield');
+  await expect(page.getByRole('group', { name: 'Webs' })).toBeVisible();
+  await expect(page.getByRole('group', { name: 'Webs' }).getByLabel('Margin planned')).not.toHaveValue('');
+});
