@@ -42,7 +42,7 @@ interface Row {
 }
 
 const shown = (si: number | undefined, unit: UnitSymbol): string =>
-  si === undefined ? '' : plainNumber(fromSI(si, unit), { figures: 6 });
+  si === undefined ? '' : plainNumber(fromSI(si, unit), { figures: 4 });
 
 const rowOf = (one: FoundSection): Row => ({
   name: one.name,

@@ -22,8 +22,8 @@ export interface BookValues {
 const perMm = (x: number): string => `${printNumber(x * 1e-6)} s/mm²`;
 const percent = (x: number): string => `${printNumber(100 * x, { figures: 2 })} %`;
 
-const more = (own: Own): string =>
-  own.toHalve === undefined ? '' : `${own.toHalve} more would halve the doubt.`;
+const more = (own: Own, what: string): string =>
+  own.toHalve === undefined ? '' : `${own.toHalve} more ${what} would halve the doubt.`;
 
 /** Your own numbers from your own pours, each with its doubt and beside the book's. */
 export function Learned(props: {
@@ -60,9 +60,10 @@ export function Learned(props: {
       {constant ? (
         <p>
           Your mould constant is <strong>{perMm(constant.value)}</strong> ({perMm(constant.low)} to{' '}
-          {perMm(constant.high)}), from {constant.count} timed sections. The book’s for sand runs from{' '}
-          {perMm(book.constant[0])} to {perMm(book.constant[1])}. {more(constant)} Time thick and thin
-          sections alike: if the constant drifts with thickness, the square does not hold for you.
+          {perMm(constant.high)}), from {constant.count} timed sections. Worked from the books for silicon
+          bronze in clay-bonded sand it is {perMm(book.constant[0])} in a cold mould and{' '}
+          {perMm(book.constant[1])} at 180 °C. {more(constant, 'timed sections')} Time thick and thin sections
+          alike: if the constant drifts with thickness, the square does not hold for you.
         </p>
       ) : (
         <p>Not known yet: time {fewest.constant - timed.length} more sections until they are solid.</p>
@@ -73,8 +74,8 @@ export function Learned(props: {
           Half your sections fill at a margin of <strong>{printNumber(filling.value, { figures: 2 })}</strong>{' '}
           ({printNumber(filling.low, { figures: 2 })} to {printNumber(filling.high, { figures: 2 })}), from{' '}
           {filling.count}; the plan starts from 1, with 1.5 to be safe. At 1.5 yours fill in{' '}
-          {printNumber(Math.min(99, 100 * filling.chance(1.5)), { figures: 2 })} of 100. {more(filling)} The
-          one pour that would teach most has a section of margin{' '}
+          {printNumber(Math.min(99, 100 * filling.chance(1.5)), { figures: 2 })} of 100.{' '}
+          {more(filling, 'sections')} The one pour that would teach most has a section of margin{' '}
           <strong>{printNumber(filling.teaches, { figures: 2 })}</strong>: it may well fail, so pour it as a
           test piece.
         </p>
@@ -89,7 +90,7 @@ export function Learned(props: {
         <p>
           You lose <strong>{percent(loss.value)}</strong> of the charge ({percent(loss.low)} to{' '}
           {percent(loss.high)}), from {loss.count} pours. The plan starts from {percent(book.loss)}.{' '}
-          {more(loss)}{' '}
+          {more(loss, 'weighed pours')}{' '}
           {loss.value > 0 && (
             <button type="button" class="on-screen" onClick={() => props.onUseLoss(loss.value)}>
               Use yours in the open plan
