@@ -68,18 +68,28 @@ function evened(
       }
     }
   };
+  // Divided by its own diagonal, so that thick and thin places settle in like many rounds.
+  const diagonal = Float64Array.from(holds);
+  for (let d = 0; d < 3; d += 1)
+    for (let i = 0; i < n; i += 1) {
+      const j = next[d]![i]!;
+      if (j < 0) continue;
+      diagonal[i]! += weight[d]![i]!;
+      diagonal[j]! += weight[d]![i]!;
+    }
   const x = Float64Array.from(guess);
   const r = new Float64Array(n);
   const q = new Float64Array(n);
+  const p = new Float64Array(n);
   apply(x, q);
   let size = 0;
   let goal = 0;
   for (let i = 0; i < n; i += 1) {
     r[i] = given[i]! - q[i]!;
-    size += r[i]! ** 2;
-    goal += given[i]! ** 2;
+    p[i] = r[i]! / diagonal[i]!;
+    size += r[i]! * p[i]!;
+    goal += given[i]! ** 2 / diagonal[i]!;
   }
-  const p = Float64Array.from(r);
   for (let round = 0; round < 400 && size > 1e-7 * goal; round += 1) {
     apply(p, q);
     let down = 0;
@@ -88,11 +98,12 @@ function evened(
     let then = 0;
     for (let i = 0; i < n; i += 1) {
       x[i]! += step * p[i]!;
-      r[i]! -= step * q[i]!;
-      then += r[i]! ** 2;
+      const left = r[i]! - step * q[i]!;
+      r[i] = left;
+      then += (left * left) / diagonal[i]!;
     }
     const turn = then / size;
-    for (let i = 0; i < n; i += 1) p[i] = r[i]! + turn * p[i]!;
+    for (let i = 0; i < n; i += 1) p[i] = r[i]! / diagonal[i]! + turn * p[i]!;
     size = then;
   }
   return x;
