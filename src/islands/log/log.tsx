@@ -1,11 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { mergePours, settled, type Conflict } from '../../../calculators/pour-log/merge.ts';
 import { readLog, writeLog, type Pour } from '../../../calculators/pour-log/record.ts';
-import { plainNumber } from '../../../calculators/core/print.ts';
 import { loadShelf, saveShelf, withOpen } from '../plan/store.ts';
-import { PourForm } from './form.tsx';
 import { keepPours, newMark, onOtherTab, readKept } from './keep.ts';
-import { Learned, type BookValues } from './learned.tsx';
+import type { BookValues } from './learned.tsx';
 import '../../styles/log.css';
 
 export interface LogProps {
@@ -36,6 +34,9 @@ export function PourLog({ book, defects, books }: LogProps) {
   const [conflicts, setConflicts] = useState<readonly Conflict[]>([]);
   const [editing, setEditing] = useState<Pour | 'new'>();
   const [undo, setUndo] = useState<Pour>();
+  // The form and the fits are fetched when there is something to write or to learn from.
+  const [forms, setForms] = useState<typeof import('./form.tsx')>();
+  const [fits, setFits] = useState<typeof import('./learned.tsx')>();
   const now = useRef(pours);
   now.current = pours;
 
@@ -48,6 +49,13 @@ export function PourLog({ book, defects, books }: LogProps) {
     void load().then(() => setAwake(true));
     return onOtherTab(() => void load());
   }, []);
+
+  useEffect(() => {
+    if (editing !== undefined && !forms) void import('./form.tsx').then(setForms);
+  }, [editing]);
+  useEffect(() => {
+    if (pours.length > 0 && !fits) void import('./learned.tsx').then(setFits);
+  }, [pours.length]);
 
   /** Shows first, keeps next, and says when it was not kept. */
   async function keep(put: readonly Pour[], message: string, remove: readonly string[] = []): Promise<void> {
@@ -83,7 +91,7 @@ export function PourLog({ book, defects, books }: LogProps) {
   function useLoss(share: number): void {
     const { shelf } = loadShelf({ name: 'Lamp shield', texts: {} });
     const plan = shelf.plans[shelf.open]!;
-    const text = `${plainNumber(100 * share, { figures: 2 })} %`;
+    const text = `${Number((100 * share).toPrecision(2))} %`;
     const problem = saveShelf(
       withOpen(shelf, { ...plan, texts: { ...plan.texts, 'metal.loss.melting': text } }),
     );
@@ -206,8 +214,8 @@ export function PourLog({ book, defects, books }: LogProps) {
         </section>
       ))}
 
-      {editing !== undefined && (
-        <PourForm
+      {editing !== undefined && forms && (
+        <forms.PourForm
           key={editing === 'new' ? 'new' : editing.id}
           pour={editing === 'new' ? undefined : editing}
           defects={defects}
@@ -227,7 +235,12 @@ export function PourLog({ book, defects, books }: LogProps) {
             <strong>Invented:</strong> these numbers come from the made-up log of the mill.
           </p>
         )}
-        <Learned pours={own.length > 0 ? own : invented} book={book} onUseLoss={useLoss} />
+        {pours.length === 0 && (
+          <p>Nothing yet. Three weighed pours give your losses, three timed sections your mould constant.</p>
+        )}
+        {pours.length > 0 && fits && (
+          <fits.Learned pours={own.length > 0 ? own : invented} book={book} onUseLoss={useLoss} />
+        )}
       </section>
 
       <section aria-labelledby="pours">
