@@ -59,6 +59,10 @@ export function analyse(
   grid: Grid,
   progress: (done: number) => void = () => undefined,
 ): Analysis {
+  if (loadOf(checked.mesh, grid) > mostLoad)
+    throw new Error(
+      'Its triangles cover one another far more often than those of a part do. Save it again as one solid.',
+    );
   const filled = fillWithCells(checked.mesh, grid);
   if (filled.cells < 20)
     throw new Error(
@@ -80,6 +84,25 @@ export function analyse(
   const volume = checked.measures.volume - shared * grid.spacing ** 3;
   const area = filled.shared.size > 0 ? surface.areaOfAll : checked.measures.area;
   return { filled, skin, surface, thick, modulus, volume, area };
+}
+
+/** Rays that may have to be tried: a million triangles of a part come to a hundredth of it. */
+const mostLoad = 1.5e9;
+
+/** How many rays the boxes of all triangles cover, over the three directions. */
+function loadOf({ points, corners }: Triangles, { spacing }: Grid): number {
+  let sum = 0;
+  for (let f = 0; f < corners.length; f += 3) {
+    const [a, b, c] = [3 * corners[f]!, 3 * corners[f + 1]!, 3 * corners[f + 2]!];
+    const wide = (d: number): number =>
+      1 +
+      (Math.max(points[a + d]!, points[b + d]!, points[c + d]!) -
+        Math.min(points[a + d]!, points[b + d]!, points[c + d]!)) /
+        spacing;
+    const [x, y, z] = [wide(0), wide(1), wide(2)];
+    sum += x * y + y * z + z * x;
+  }
+  return sum;
 }
 
 /** The heaviest place: where a gate feeds best when nothing else speaks. */

@@ -39,6 +39,9 @@ export interface Checked {
 
 /** Points this close for the size of the part are one point written twice. */
 const crack = 2e-6;
+/** More points than this are not looked over for cracks, more open edges than that not closed: memory. */
+const mostWelded = 2_000_000;
+const mostClosed = 200_000;
 
 const number = (n: number): string => n.toLocaleString('en-GB');
 const plural = (n: number, one: string, more: string): string => `${number(n)} ${n === 1 ? one : more}`;
@@ -51,7 +54,7 @@ export function checkMesh(given: Triangles): Checked {
   let mesh = given;
   let flat = flatFaces(mesh);
   let around = neighboursOf(mesh, flat);
-  if (around.open > 0) {
+  if (around.open > 0 && pointCount(mesh) <= mostWelded) {
     const [low, high] = boundsOf(mesh.points);
     const size = Math.hypot(...extentOf({ low, high }));
     const welded = weldWithin(mesh, crack * size);
@@ -97,8 +100,15 @@ export function checkMesh(given: Triangles): Checked {
       'crowded',
       `At ${plural(around.crowded, 'edge', 'edges')} more than two triangles meet. What touches there is taken as joined.`,
     );
-  const closed = around.open > 0 ? withHolesClosed(tidy) : { mesh: tidy, holes: 0, area: 0, bulge: 0 };
-  if (around.open > 0)
+  const loose = around.open > mostClosed;
+  const closed =
+    around.open > 0 && !loose ? withHolesClosed(tidy) : { mesh: tidy, holes: 0, area: 0, bulge: 0 };
+  if (loose)
+    add(
+      'holes',
+      `The surface is open nearly everywhere: ${number(around.open)} edges with a face on one side only. It is no closed part; save it again as one solid.`,
+    );
+  else if (around.open > 0)
     add(
       'holes',
       `The surface has ${plural(closed.holes, 'hole', 'holes')} (${plural(around.open, 'open edge', 'open edges')}). ${closed.holes === 1 ? 'It is' : 'They are'} closed flat for the sums; mend the drawing before you trust them.`,
@@ -120,7 +130,8 @@ export function checkMesh(given: Triangles): Checked {
       overlapping,
     );
   const measures = measure(closed.mesh);
-  const volumeSpread = closed.bulge + (oneSided ? Math.abs(measures.volume) * 0.2 : 0);
+  const volumeSpread =
+    (loose ? Math.abs(measures.volume) : closed.bulge) + (oneSided ? Math.abs(measures.volume) * 0.2 : 0);
   return {
     mesh: closed.mesh,
     measures,
@@ -157,6 +168,7 @@ function sayTurned(
 function sureness(volume: number, spread: number, overlapping: boolean, oneSided: boolean): string {
   if (!(volume > 0)) return 'The surface encloses nothing, so there is no volume to go by.';
   if (oneSided) return 'The volume is a guess: part of the surface has no inside.';
+  if (spread >= volume) return 'The surface is not closed, so the volume means nothing.';
   if (spread > 0) {
     const share = (100 * spread) / volume;
     return `The surface is not closed. If what is missing bulged by half its own width, the volume would be off by ${share < 0.1 ? 'less than 0.1' : share.toPrecision(2)} %.`;

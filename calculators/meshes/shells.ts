@@ -27,6 +27,8 @@ export interface Shelled {
 
 /** Beyond so many shells nobody drew hollows: each is taken as a body of its own. */
 const mostNested = 64;
+/** Beyond so many, what is left is counted as one: a file of loose triangles has as many shells as faces. */
+export const mostShells = 20_000;
 /** Points of a shell asked whether they lie inside another. */
 const looks = 24;
 
@@ -41,8 +43,8 @@ export function shellsOf(mesh: Triangles, { across }: Neighbours, flat: Uint8Arr
   let oneSided = false;
   for (let seed = 0; seed < faces; seed += 1) {
     if (flat[seed] === 1 || shellOf[seed] !== 0xffffffff) continue;
-    const shell = seeds.length;
-    seeds.push(seed);
+    const shell = Math.min(seeds.length, mostShells - 1);
+    if (seeds.length < mostShells) seeds.push(seed);
     shellOf[seed] = shell;
     let height = 0;
     stack[height++] = seed;

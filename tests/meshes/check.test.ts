@@ -1,4 +1,7 @@
+import { fc, test } from '@fast-check/vitest';
 import { describe, expect, it } from 'vitest';
+import { gridRound } from '../../calculators/meshes/cells.ts';
+import { analyse, fromGate, gridFor, heaviestPlace } from '../../calculators/meshes/analyse.ts';
 import { checkMesh } from '../../calculators/meshes/check.ts';
 import { fittings } from '../../calculators/meshes/fittings.ts';
 import { ball, box, boxes, moved, rod, tube } from '../../calculators/meshes/forms.ts';
@@ -163,5 +166,45 @@ describe('the fittings of the mill', () => {
     expect(volume('latch-keeper')).toBeCloseTo(12_576, 6);
     // 2048 + 1680 + π/4 · 2.5² · 25 = 3850.7, and 1 mm of the tip inside the blade, counted here twice
     expect(volume('index-pointer') / (3850.7 + 4.9)).toBeCloseTo(1, 3);
+  });
+});
+
+describe('surfaces that are no part', () => {
+  it('a quarter of a million loose triangles are said to be open, quickly', () => {
+    const faces = 250_000;
+    const points = Float64Array.from({ length: 9 * faces }, (_, n) => 100 * ((n * 0.618_033_988_7) % 1));
+    const corners = Uint32Array.from({ length: 3 * faces }, (_, n) => n);
+    const found = checkMesh({ points, corners });
+    expect(found.faults.map(({ says }) => says).join(' ')).toMatch(/open nearly everywhere/);
+    expect(found.sure).toMatch(/means nothing|encloses nothing/);
+    expect(() => analyse(found, gridFor(found, 100_000))).toThrow(
+      /^The surface encloses no metal|^Its triangles cover one another/,
+    );
+  });
+
+  const spot = fc.tuple(...([0, 1, 2] as const).map(() => fc.integer({ min: 0, max: 9 }))) as fc.Arbitrary<
+    [number, number, number]
+  >;
+  test.prop(
+    [
+      fc.array(spot, { minLength: 3, maxLength: 12 }),
+      fc.array(fc.tuple(fc.nat(), fc.nat(), fc.nat()), { minLength: 1, maxLength: 30 }),
+    ],
+    { numRuns: 300 },
+  )('any triangles at all are measured, filled or refused in words', (places, triples) => {
+    const builder = startMesh();
+    const at = (n: number): number => builder.point(...places[n % places.length]!);
+    for (const [a, b, c] of triples) builder.face(at(a), at(b), at(c));
+    const found = checkMesh(builder.done());
+    expect(Number.isFinite(found.measures.area)).toBe(true);
+    for (const { says } of found.faults) expect(says).toMatch(/\.$/);
+    try {
+      const part = analyse(found, gridRound(found.mesh, 0.7));
+      for (const value of part.thick) expect(Number.isFinite(value)).toBe(true);
+      const from = fromGate(part, heaviestPlace(part), 0.5);
+      expect(from.sections.length).toBeGreaterThan(0);
+    } catch (error) {
+      expect((error as Error).message).toMatch(/^[A-Z].*\.$/);
+    }
   });
 });

@@ -82,11 +82,11 @@ describe('where is it thin: the largest ball that fits', () => {
     ['rod askew', askew(rod(3, 30, 64)), 6],
     ['ball', ball(8, 48), 16],
     ['tube', tube(10, 6.5, 20, 96), 3.5],
-  ] as const)('%s: within 2 % with six cells across, edges within 4 %', (_, mesh, truth) => {
+  ] as const)('%s: within 3 % with six cells across, edges within 4 %', (_, mesh, truth) => {
     const part = look(mesh, Math.min(truth / 6, 0.8));
     const thick = sorted(part, part.thick);
     expect(at(thick, 0.01) / truth).toBeGreaterThan(0.96);
-    expect(at(thick, 0.5) / truth).toBeGreaterThan(0.98);
+    expect(at(thick, 0.5) / truth).toBeGreaterThan(0.97);
     expect(at(thick, 1) / truth).toBeLessThan(1.02);
   });
 
