@@ -48,6 +48,7 @@ test('the gate is put by the keyboard, and the run follows', async ({ page }) =>
   const answer = page.locator('.answer');
   const before = await answer.textContent();
   const stage = page.getByRole('application');
+  await expect(stage.locator('.mark').first()).toBeAttached();
   await stage.focus();
   // From the hub to a place along the blade.
   await page.keyboard.press('ArrowRight');

@@ -124,12 +124,13 @@ describe('into the plan', () => {
     (file, fitting) => {
       const { of } = worked(writeStl(fitting.mesh()), file);
       const [settled, gated] = [of('settled') as Settled, of('gated') as Gated];
-      const plan = planOf(file, settled, gated, fitting.metal);
+      const plan = planOf(file, settled, gated, fitting.metal, 25e-6);
       const { problems, values } = completeInputs(pourPlan, plan.texts, {});
       // Without the materials' books only their own numbers are missing
       expect(problems.filter((text) => /section|part|thickness|run/i.test(text))).toEqual([]);
       expect((values['part.volume'] as number) / settled.volume).toBeCloseTo(1, 3);
       const rows = values['sections'] as readonly Record<string, unknown>[];
+      expect(values['gate.area'] as number).toBeCloseTo(25e-6, 12);
       expect(rows.length).toBe(gated.sections.length);
       for (const row of rows) {
         expect(row['run'] as number).toBeGreaterThan(row['before'] as number);

@@ -22,6 +22,8 @@ export function planOf(
   settled: Pick<Settled, 'volume' | 'area' | 'extent' | 'seen'>,
   { sections }: Pick<Gated, 'sections'>,
   metal: string,
+  /** m² */
+  gate: number,
 ): Plan {
   const names = sectionNames(sections);
   const [long, wide, high] = settled.extent;
@@ -33,6 +35,7 @@ export function planOf(
     name: (word.charAt(0).toUpperCase() + word.slice(1)).slice(0, 60) || 'Part',
     texts: {
       metal,
+      'gate.area': written(gate, 'mm²'),
       sections: sections.map((one, n) => ({
         name: names[n]!,
         shape: one.shape,

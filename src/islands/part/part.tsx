@@ -170,7 +170,7 @@ export function PartFile(props: PartProps) {
   function toPlan(): void {
     if (!opened || !settled || !gated) return;
     const first = { name: 'Lamp shield', texts: {} };
-    const plan = planOf(opened.name, settled, gated, metal);
+    const plan = planOf(opened.name, settled, gated, metal, (2 * gateRadius(gateWidth)) ** 2);
     const problem = saveShelf(withPlan(loadShelf(first).shelf, plan));
     if (problem !== undefined) setSaid(problem);
     else location.assign(props.plan);
@@ -364,7 +364,7 @@ export function PartFile(props: PartProps) {
             </p>
             <div class="asks">
               <label>
-                Width of the gate, mm
+                Side of the square gate, mm
                 <input
                   type="text"
                   inputMode="decimal"
@@ -580,7 +580,7 @@ function Rows(props: {
       <p>
         Each row has the thickness, the modulus and the volume of its stretch of the part; give them names of
         your own in the plan. Also taken: the volume, the surface, the length, the height, the area seen from
-        above, and {props.metal.toLowerCase()}.
+        above, the gate, and {props.metal.toLowerCase()}.
       </p>
       <p class="on-screen">
         <button type="button" class="first" onClick={props.onPlan}>
