@@ -229,7 +229,9 @@ function ownRoots(formula: Formula, environment: Environment, find: string, spec
     const value = rearranged.value(environment);
     if (!Number.isFinite(value)) return [];
     const check = { ...environment, [find]: value };
-    return Math.abs(gap(check)) <= 1e-6 * size(check) ? [value] : [];
+    const off = Math.abs(gap(check));
+    // Infinity is within any share of infinity, and no answer.
+    return Number.isFinite(off) && off <= 1e-6 * size(check) ? [value] : [];
   }
   const [low, high] = spec.range
     ? spec.range.map((end) => toOwn(formula, spec, toSI(end, spec.unit)))

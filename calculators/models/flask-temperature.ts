@@ -213,7 +213,6 @@ export const flaskTemperature = defineModel({
     'A flask from the kiln burns through cloth and boils any damp it is set on: tongs, gauntlets, a dry refractory place.',
   ],
   monotone: [
-    { input: 't_air', output: 'face', sense: '-' },
     { input: 'T_kiln', output: 'cavity', sense: '+' },
     { input: 'T_air', output: 'face', sense: '+' },
   ],

@@ -93,21 +93,22 @@ function run(given: Values): Result {
     { id: 'water', title: 'Water', value: powder * ratio, unit: 'g' },
     { id: 'density', title: 'Density of the slurry, free of air', value: density, unit: 'g/cm³' },
   ];
-  const checks: Check[] = Number.isFinite(most)
-    ? [
-        {
-          id: 'sheet',
-          title: 'Within the maker’s sheet',
-          verdict: ratio <= most ? 'holds' : 'fails',
-          margin: Math.log(most / ratio),
-          why:
-            ratio <= most
-              ? 'Within the sheet.'
-              : `Too thin: the sheet allows ${say(most, '1')} at most. The mould would be weak and streak.`,
-          levers: ['ratio'],
-        },
-      ]
-    : [];
+  const checks: Check[] =
+    Number.isFinite(most) && most > 0 && ratio > 0
+      ? [
+          {
+            id: 'sheet',
+            title: 'Within the maker’s sheet',
+            verdict: ratio <= most ? 'holds' : 'fails',
+            margin: Math.log(most / ratio),
+            why:
+              ratio <= most
+                ? 'Within the sheet.'
+                : `Too thin: the sheet allows ${say(most, '1')} at most. The mould would be weak and streak.`,
+            levers: ['ratio'],
+          },
+        ]
+      : [];
   const notes = ['Weigh both, powder into water. The maker’s sheet comes before any number here.'];
   if (ratio < 0.38 || ratio > 0.42)
     notes.push('Outside the usual 0.38 to 0.42 of plaster investments: only if your sheet says so.');

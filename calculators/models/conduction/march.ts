@@ -27,6 +27,8 @@ export interface March {
 
 /** More steps than any freezing needs: 20,000 of 2 % reach beyond the age of the Earth. */
 const mostSteps = 20_000;
+/** A stuff of next to no heat capacity asks for stages without end; a freezing takes some thousands. */
+const mostStages = 400_000;
 
 /**
  * Towards the end steps are that part of the time still needed, down to that part of the step they would be:
@@ -77,6 +79,10 @@ export function* march(
     const step = Math.min(usual, Math.max(towardsEnd.part * needed, towardsEnd.least * usual), until - time);
     engine.refresh(newest);
     const s = stagesFor(step / engine.safeStep);
+    if (!(stages + s <= mostStages)) {
+      ended = 'steps';
+      break;
+    }
     let leaving: [before: number, now: number] = [0, 0];
     for (let j = 1; j <= s; j += 1) {
       const { back, part } = stageOf(j, s);

@@ -176,6 +176,12 @@ export function judgeRaces(working: Working, races: readonly Race[], drive: Push
 
 function judgeRace(working: Working, race: Race, drive: Push): Check[] {
   const { id, name } = race.section;
+  if (race.speed > 0 && Number.isNaN(race.arrives)) {
+    working.note(
+      `${name}: how warm the metal arrives is not known with these numbers, so its race is not worked.`,
+    );
+    return [];
+  }
   const mould = celsius(working.number('mould.temperature'));
   const times = `In the mould at ${mould} it flows for ${say(race.flows, 's')} and needs ${say(race.fills, 's')} to fill; it is solid right through after ${say(race.freezes, 's')}`;
   const cold = !(race.flows > 0);
