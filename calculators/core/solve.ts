@@ -29,6 +29,10 @@ interface Compiled {
   readonly symbols: readonly (readonly [string, SymbolSpec])[];
   /** In SI. */
   readonly constants: Readonly<Record<string, number>>;
+  readonly sides: readonly [
+    left: (environment: Environment) => number,
+    right: (environment: Environment) => number,
+  ];
   readonly gap: (environment: Environment) => number;
   readonly size: (environment: Environment) => number;
   readonly rearranged: Map<
@@ -55,6 +59,7 @@ function compiledFor(formula: Formula): Compiled {
         spec.constant === undefined ? [] : [[symbol, toSI(spec.constant, spec.unit)]],
       ),
     ),
+    sides: [left, right],
     gap: (environment) => left(environment) - right(environment),
     size: (environment) => Math.abs(left(environment)) + Math.abs(right(environment)),
     rearranged: new Map(),
@@ -111,7 +116,7 @@ export function usualOf(formula: Formula): Record<string, number> {
 }
 
 /** An empirical equation is written in its own units; any other is evaluated in SI. */
-function environmentOf(formula: Formula, si: Environment): Environment {
+function environmentOf(formula: Formula, si: Record<string, number>): Record<string, number> {
   if (!formula.empirical) return si;
   return Object.fromEntries(
     Object.entries(si).map(([symbol, value]) => [
@@ -132,6 +137,21 @@ export function residual(formula: Formula, si: Environment): number {
   const environment = environmentOf(formula, { ...constants, ...si });
   const scale = size(environment);
   return scale === 0 ? 0 : gap(environment) / scale;
+}
+
+/** The residual as a function of one symbol, the others as given: for a search that asks often. */
+export function residualOf(formula: Formula, si: Environment, find: string): (value: number) => number {
+  const { sides, constants, symbols } = compiledFor(formula);
+  const [left, right] = sides;
+  const values: Record<string, number> = {};
+  for (const [symbol] of symbols) values[symbol] = si[symbol] ?? constants[symbol] ?? Number.NaN;
+  return (value) => {
+    values[find] = value;
+    const environment = environmentOf(formula, values);
+    const [a, b] = [left(environment), right(environment)];
+    const scale = Math.abs(a) + Math.abs(b);
+    return scale === 0 ? 0 : (a - b) / scale;
+  };
 }
 
 const none: readonly Warning[] = [];
@@ -182,16 +202,18 @@ export function solve(formula: Formula, given: Environment, find: string): Solve
     );
   }
   const { where, symbols, constants } = compiledFor(formula);
-  const values: Record<string, number> = { ...constants, ...given };
-  delete values[find];
+  // Filled in the order of the symbols, so that every call of a formula makes an object of the same shape.
+  const values: Record<string, number> = {};
   const warnings: Warning[] = [];
   for (const [symbol, other] of symbols) {
-    const value = values[symbol];
     if (symbol === find) continue;
+    const value = given[symbol] ?? constants[symbol];
     if (value === undefined || !Number.isFinite(value)) {
       return { ok: false, reason: `${other.name} (${other.sign ?? symbol}) is not given`, warnings };
     }
-    warnings.push(...warningsFor(other, symbol, value));
+    values[symbol] = value;
+    const about = warningsFor(other, symbol, value);
+    if (about.length > 0) warnings.push(...about);
   }
   const refusal = warnings.find((warning) => warning.refuses);
   if (refusal) return { ok: false, reason: refusal.message, warnings };
@@ -199,12 +221,17 @@ export function solve(formula: Formula, given: Environment, find: string): Solve
   if (refused !== undefined) return { ok: false, reason: refused, warnings };
 
   const environment = environmentOf(formula, values);
-  const own = ownRoots(formula, environment, find, spec);
-  const allowed = own.filter((root) => where.every(({ holds }) => holds({ ...environment, [find]: root })));
-  const [first] = preferInRange(formula, spec, allowed);
+  // One object for every trial of the unknown: a search makes hundreds of them.
+  const withRoot = (root: number): Environment => {
+    environment[find] = root;
+    return environment;
+  };
+  const own = ownRoots(formula, withRoot, find, spec);
+  const allowed = own.filter((root) => where.every(({ holds }) => holds(withRoot(root))));
+  const [first] = allowed.length > 1 ? preferInRange(formula, spec, allowed) : allowed;
   if (first === undefined) {
     const broken = where.find(({ holds }) =>
-      own.length > 0 ? own.some((root) => !holds({ ...environment, [find]: root })) : !holds(environment),
+      own.length > 0 ? own.some((root) => !holds(withRoot(root))) : !holds(withRoot(Number.NaN)),
     );
     return { ok: false, reason: broken?.why ?? noAnswer(spec, find), warnings };
   }
@@ -222,13 +249,18 @@ export function solve(formula: Formula, given: Environment, find: string): Solve
   };
 }
 
-function ownRoots(formula: Formula, environment: Environment, find: string, spec: SymbolSpec): number[] {
+function ownRoots(
+  formula: Formula,
+  withRoot: (root: number) => Environment,
+  find: string,
+  spec: SymbolSpec,
+): number[] {
   const { gap, size } = compiledFor(formula);
   const rearranged = rearrangedFor(formula, find);
   if (rearranged) {
-    const value = rearranged.value(environment);
+    const value = rearranged.value(withRoot(Number.NaN));
     if (!Number.isFinite(value)) return [];
-    const check = { ...environment, [find]: value };
+    const check = withRoot(value);
     const off = Math.abs(gap(check));
     // Infinity is within any share of infinity, and no answer.
     return Number.isFinite(off) && off <= 1e-6 * size(check) ? [value] : [];
@@ -236,7 +268,7 @@ function ownRoots(formula: Formula, environment: Environment, find: string, spec
   const [low, high] = spec.range
     ? spec.range.map((end) => toOwn(formula, spec, toSI(end, spec.unit)))
     : anywhere;
-  return findRoots((x) => gap({ ...environment, [find]: x }), low!, high!);
+  return findRoots((x) => gap(withRoot(x)), low!, high!);
 }
 
 /** Inside the range first, so that the usual branch is the one shown. */

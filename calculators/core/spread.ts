@@ -116,30 +116,44 @@ export function sampleSpread<Out extends string>(
   }
   const outputs = Object.keys(results[0] ?? {}) as Out[];
   // Ranked once for all outputs: a plan has a hundred of them.
-  const places = draws.map(ranksOf);
+  const places = draws.map((list) => centred(ranksOf(Float64Array.from(list))));
   return Object.fromEntries(
     outputs.map((output) => [
       output,
       spreadOf(
         names,
         places,
-        results.map((result) => result[output]),
+        Float64Array.from(results, (result) => result[output]),
       ),
     ]),
   ) as Record<Out, Spread>;
 }
 
+/** Numbers less their mean, and the sum of their squares. */
+interface Centred {
+  readonly parts: Float64Array;
+  readonly squares: number;
+}
+
+function centred(values: Float64Array): Centred {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const parts = values.map((value) => value - mean);
+  return { parts, squares: parts.reduce((sum, part) => sum + part * part, 0) };
+}
+
 /** `places`: by input, the rank of each draw. */
-function spreadOf(names: readonly string[], places: readonly number[][], values: readonly number[]): Spread {
-  const kept = values.flatMap((value, i) => (Number.isFinite(value) ? [i] : []));
-  const sorted = kept.map((i) => values[i]!).sort((a, b) => a - b);
+function spreadOf(names: readonly string[], places: readonly Centred[], values: Float64Array): Spread {
+  const whole = values.every(Number.isFinite);
+  const kept = whole ? values : values.filter(Number.isFinite);
+  const at = whole ? undefined : [...values.keys()].filter((i) => Number.isFinite(values[i]));
+  const sorted = Float64Array.from(kept).sort();
   const low = quantile(sorted, 0.025);
   const high = quantile(sorted, 0.975);
-  const ranks = ranksOf(kept.map((i) => values[i]!));
+  const ranks = centred(ranksOf(kept));
   const parts = names.map((name, k) => {
     const place = places[k]!;
     const correlation = correlationOf(
-      kept.map((i) => place[i]!),
+      at ? centred(Float64Array.from(at, (i) => place.parts[i]!)) : place,
       ranks,
     );
     return { name, variance: Number.isFinite(correlation) ? correlation ** 2 : 0 };
@@ -155,7 +169,7 @@ function spreadOf(names: readonly string[], places: readonly number[][], values:
 }
 
 /** Linear between order statistics: Hyndman & Fan (1996), type 7. */
-export function quantile(sorted: readonly number[], p: number): number {
+export function quantile(sorted: ArrayLike<number>, p: number): number {
   if (sorted.length === 0) return Number.NaN;
   const at = p * (sorted.length - 1);
   const below = Math.floor(at);
@@ -164,29 +178,17 @@ export function quantile(sorted: readonly number[], p: number): number {
   return low + (high - low) * (at - below);
 }
 
-function ranksOf(values: readonly number[]): number[] {
-  const order = values.map((value, i) => [value, i] as const).sort((a, b) => a[0] - b[0]);
-  const ranks = new Array<number>(values.length).fill(0);
-  order.forEach(([, i], rank) => {
+function ranksOf(values: Float64Array): Float64Array {
+  const order = Uint32Array.from(values.keys()).sort((a, b) => values[a]! - values[b]!);
+  const ranks = new Float64Array(values.length);
+  order.forEach((i, rank) => {
     ranks[i] = rank;
   });
   return ranks;
 }
 
-function correlationOf(a: readonly number[], b: readonly number[]): number {
-  const mean = (values: readonly number[]): number =>
-    values.reduce((sum, value) => sum + value, 0) / values.length;
-  const ma = mean(a);
-  const mb = mean(b);
+function correlationOf(a: Centred, b: Centred): number {
   let top = 0;
-  let aa = 0;
-  let bb = 0;
-  for (let i = 0; i < a.length; i += 1) {
-    const da = a[i]! - ma;
-    const db = b[i]! - mb;
-    top += da * db;
-    aa += da * da;
-    bb += db * db;
-  }
-  return top / Math.sqrt(aa * bb);
+  for (let i = 0; i < a.parts.length; i += 1) top += a.parts[i]! * b.parts[i]!;
+  return top / Math.sqrt(a.squares * b.squares);
 }

@@ -190,18 +190,20 @@ export function numbersOf(model: Model, values: Values): Record<string, number> 
 /** The same values with some of those numbers changed. */
 export function withNumbers(model: Model, values: Values, numbers: Readonly<Record<string, number>>): Values {
   const changed: Record<string, Scalar | readonly Row[]> = { ...values };
-  for (const [name, number] of Object.entries(numbers)) {
-    const [list = '', row = '', ...field] = name.split('.');
+  /** Copies of the lists, made once each. */
+  const copies: Record<string, Record<string, Scalar>[]> = {};
+  for (const name in numbers) {
     if (model.inputs[name]?.kind === 'quantity') {
-      changed[name] = number;
-    } else if (model.inputs[list]?.kind === 'list') {
-      const rows = changed[list];
-      if (!Array.isArray(rows)) continue;
-      const at = Number(row) - 1;
-      changed[list] = (rows as readonly Row[]).map((one, index) =>
-        index === at ? { ...one, [field.join('.')]: number } : one,
-      );
+      changed[name] = numbers[name];
+      continue;
     }
+    const [list = '', row = '', ...field] = name.split('.');
+    const rows = values[list];
+    if (model.inputs[list]?.kind !== 'list' || !Array.isArray(rows)) continue;
+    const copy = (copies[list] ??= (rows as readonly Row[]).map((one) => ({ ...one })));
+    const one = copy[Number(row) - 1];
+    if (one) one[field.join('.')] = numbers[name];
+    changed[list] = copy;
   }
   return changed;
 }

@@ -1,5 +1,5 @@
 import type { Formula } from '../../core/formula.ts';
-import { residual } from '../../core/solve.ts';
+import { residualOf } from '../../core/solve.ts';
 import { rootBetween } from './bracket.ts';
 
 /**
@@ -13,7 +13,8 @@ export function implicitRoot(
   find: string,
   near: number,
 ): number | undefined {
-  const f = (log: number): number => residual(formula, { ...given, [find]: Math.exp(log) });
+  const at = residualOf(formula, given, find);
+  const f = (log: number): number => at(Math.exp(log));
   let low = Math.log(near) - 1;
   let high = low + 2;
   for (let i = 0; i < 12; i += 1) {
