@@ -42,7 +42,7 @@ export const none = defineFormula({
       title: 'Lug of the lamp shield, 12 × 8 × 7 mm',
       given: { f: '4.5 %', V: '672 mm³' },
       expect: { D: '3.87 mm' },
-      from: { byHand: '0.045 × 672 = 30.24 mm³; times 6 / π is 57.754; cube root 3.8655.' },
+      from: { byHand: '0.045 × 672 = 30.24 mm³; times 6 / π is 57.754; cube root 3.8654.' },
     },
   ],
   caution: [

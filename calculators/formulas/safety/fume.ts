@@ -85,7 +85,7 @@ export const fume = defineFormula({
       expect: { p: '52 Pa' },
       from: {
         byHand:
-          '1/2022 − 1/1373.15 = 4.945598e-4 − 7.282526e-4 = −2.336928e-4; × 179 500 ÷ 8.314463 = −5.045184; e to it 0.0064404; × 5 × 0.016 × 101 325 = 52.2 Pa, and air with a hundred-thousandth of that is at the limit for lead.',
+          '1/2022 − 1/1373.15 = 4.945598e-4 − 7.282526e-4 = −2.336928e-4; × 179 500 ÷ 8.314463 = −5.045184; e to it 0.0064403; × 5 × 0.016 × 101 325 = 52.2 Pa, and air with a hundred-thousandth of that is at the limit for lead.',
       },
     },
   ],
