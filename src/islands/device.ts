@@ -1,17 +1,19 @@
-/** Everything these pages keep on a device, as one file: answers, exercises to come back, plans, habits. */
+/** Everything these pages keep on a device, as one file: answers, exercises to come back, plans, habits, pours. */
 export interface Backup {
   readonly kind: 'warm-mould-backup';
   readonly version: 1;
   /** The day it was saved. */
   readonly saved: string;
   readonly kept: Readonly<Record<string, string>>;
+  /** The log, which is kept apart for its photos; checked pour by pour when it is brought back. */
+  readonly pours?: readonly unknown[];
 }
 
 export type Keeper = Pick<Storage, 'length' | 'key' | 'getItem' | 'setItem' | 'removeItem'>;
 
 const ours = 'warm-mould:';
 /** A backup beyond this is not one of ours. */
-const largest = 20_000_000;
+const largest = 200_000_000;
 
 export function keptKeys(keeper: Keeper): string[] {
   return Array.from({ length: keeper.length }, (_, at) => keeper.key(at) ?? '')
@@ -19,9 +21,9 @@ export function keptKeys(keeper: Keeper): string[] {
     .sort();
 }
 
-export function backUp(keeper: Keeper, day: string): Backup {
+export function backUp(keeper: Keeper, day: string, pours: readonly unknown[] = []): Backup {
   const kept = Object.fromEntries(keptKeys(keeper).map((key) => [key, keeper.getItem(key) ?? '']));
-  return { kind: 'warm-mould-backup', version: 1, saved: day, kept };
+  return { kind: 'warm-mould-backup', version: 1, saved: day, kept, ...(pours.length > 0 && { pours }) };
 }
 
 export type Restored =
@@ -39,7 +41,7 @@ export function readBackup(text: string): Restored {
   }
   if (typeof data !== 'object' || data === null || !('kind' in data) || data.kind !== 'warm-mould-backup')
     return no('The file is not a backup of these pages. Choose the file saved from this page.');
-  const { version, saved, kept } = data as unknown as Partial<Record<keyof Backup, unknown>>;
+  const { version, saved, kept, pours } = data as unknown as Partial<Record<keyof Backup, unknown>>;
   if (version !== 1)
     return no(
       'The backup is of a later version of these pages. Open it there, or load the newest version here.',
@@ -51,6 +53,8 @@ export function readBackup(text: string): Restored {
     return no(
       'The backup holds what these pages never wrote. It was changed or damaged, so nothing was restored.',
     );
+  if (pours !== undefined && !Array.isArray(pours))
+    return no('The log in the backup cannot be read. It was changed or damaged, so nothing was restored.');
   return {
     ok: true,
     backup: {
@@ -58,6 +62,7 @@ export function readBackup(text: string): Restored {
       version: 1,
       saved: typeof saved === 'string' ? saved : '',
       kept: Object.fromEntries(entries) as Record<string, string>,
+      ...(Array.isArray(pours) && { pours: pours as unknown[] }),
     },
   };
 }
@@ -82,4 +87,43 @@ export function erase(keeper: Keeper): number {
   const keys = keptKeys(keeper);
   for (const key of keys) keeper.removeItem(key);
   return keys.length;
+}
+
+/** The day the last copy was saved, so that the page can say how old it is. */
+const savedKey = `${ours}saved`;
+
+export function noteSaved(keeper: Keeper, day: string): void {
+  try {
+    keeper.setItem(savedKey, day);
+  } catch {
+    // A full device saves a copy all the same; only its day is not kept.
+  }
+}
+
+export function lastSaved(keeper: Keeper): string | undefined {
+  const day = keeper.getItem(savedKey) ?? '';
+  return /^\d{4}-\d{2}-\d{2}$/.test(day) ? day : undefined;
+}
+
+type Lasting = Pick<StorageManager, 'persist' | 'persisted'>;
+
+/** Whether the browser has promised not to clear what is kept when the device runs short; never throws. */
+export async function isLasting(storage: Partial<Lasting> | undefined): Promise<boolean> {
+  try {
+    return (await storage?.persisted?.()) ?? false;
+  } catch {
+    return false;
+  }
+}
+
+/** Asks the browser for that promise, and says in a sentence what it answered. */
+export async function askToLast(storage: Partial<Lasting> | undefined): Promise<string> {
+  if (!storage?.persist) return 'This browser cannot be asked. Save a copy now and then.';
+  try {
+    if (await storage.persist())
+      return 'The browser promises to keep it, even when the device runs short of room.';
+  } catch {
+    // Asked and not answered is the same as no.
+  }
+  return 'The browser gives no promise: it may clear what is kept when the device runs short. Save a copy now and then.';
 }

@@ -1,7 +1,17 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { dayOf, dueOf, readReturns } from './again.ts';
-import { backUp, erase, keptKeys, readBackup, restore } from './device.ts';
+import {
+  askToLast,
+  backUp,
+  erase,
+  isLasting,
+  keptKeys,
+  lastSaved,
+  noteSaved,
+  readBackup,
+  restore,
+} from './device.ts';
 import { fresh, keep, readKept } from './exercise-store.ts';
 import { countOf, countWords } from './progress.ts';
 
@@ -18,6 +28,9 @@ export interface ExerciseListProps {
   readonly exercises: readonly Listed[];
 }
 
+/** The log is read when it is needed, not before. */
+const log = () => import('./log/keep.ts');
+
 /** Three that are due, the count on this device, and the one file that holds it all. */
 export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
   const [due, setDue] = useState<readonly Listed[]>([]);
@@ -25,6 +38,9 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
   const [count, setCount] = useState('');
   const [says, setSays] = useState('');
   const [sure, setSure] = useState(false);
+  const [saved, setSaved] = useState<string>();
+  const [lasts, setLasts] = useState(true);
+  const [open, setOpen] = useState(false);
   const file = useRef<HTMLInputElement>(null);
 
   function look(): void {
@@ -34,8 +50,13 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
     setDue(today.slice(0, 3).flatMap((id) => exercises.find((exercise) => exercise.id === id) ?? []));
     setLater(returns.size - Math.min(3, today.length));
     setCount(countWords(countOf(ids)));
+    setSaved(lastSaved(localStorage));
   }
-  useEffect(look, []);
+  useEffect(() => {
+    look();
+    setOpen(location.hash === '#keep');
+    void isLasting(navigator.storage).then(setLasts);
+  }, []);
 
   /** It comes back with other numbers and no answer in it. */
   function renew(id: string): void {
@@ -43,14 +64,17 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
     keep(id, { ...fresh, seed: String(Number(kept.seed) + 1) });
   }
 
-  function save(): void {
+  async function save(): Promise<void> {
     const day = dayOf(new Date());
-    const text = JSON.stringify(backUp(localStorage, day), null, 2);
+    const { pours } = await (await log()).readKept();
+    const text = JSON.stringify(backUp(localStorage, day, pours), null, 2);
     const link = document.createElement('a');
     link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
     link.download = `warm-mould-backup-${day}.json`;
     link.click();
     URL.revokeObjectURL(link.href);
+    noteSaved(localStorage, day);
+    setSaved(day);
     setSays(`Saved as ${link.download}. Keep it somewhere else than on this device.`);
   }
 
@@ -59,25 +83,43 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
     const read = readBackup(await chosen.text());
     if (file.current) file.current.value = '';
     if (!read.ok) return setSays(read.reason);
-    const trouble = restore(localStorage, read.backup);
-    const things = Object.keys(read.backup.kept).length;
+    const { keepPours } = await log();
+    const { readPour } = await import('../../calculators/pour-log/record.ts');
+    const pours = (read.backup.pours ?? []).flatMap((pour) => readPour(pour) ?? []);
+    const trouble =
+      (pours.length > 0 ? await keepPours(pours) : undefined) ?? restore(localStorage, read.backup);
+    const things = Object.keys(read.backup.kept).length + pours.length;
     setSays(
       trouble ?? `Restored ${things} ${things === 1 ? 'thing' : 'things'} saved on ${read.backup.saved}.`,
     );
     look();
   }
 
-  function clear(): void {
+  async function ask(): Promise<void> {
+    setSays(await askToLast(navigator.storage));
+    setLasts(await isLasting(navigator.storage));
+  }
+
+  async function clear(): Promise<void> {
+    const { readKept: readLog, keepPours } = await log();
+    const { pours } = await readLog();
     if (!sure) {
       setSure(true);
-      const things = keptKeys(localStorage).length;
+      const things = keptKeys(localStorage).length + pours.length;
       return setSays(
-        `This erases ${things} kept ${things === 1 ? 'thing' : 'things'}, plans too. Press again to do it.`,
+        `This erases ${things} kept ${things === 1 ? 'thing' : 'things'}, plans and pours too. Press again to do it.`,
       );
     }
     setSure(false);
     erase(localStorage);
-    setSays('Erased. Nothing of these pages is left on this device.');
+    const trouble =
+      pours.length > 0
+        ? await keepPours(
+            [],
+            pours.map(({ id }) => id),
+          )
+        : undefined;
+    setSays(trouble ?? 'Erased. Nothing that you put in is left on this device.');
     look();
   }
 
@@ -104,14 +146,15 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
       )}
       {due.length > 0 && later > 0 && <p class="soft">{later} more will come back later.</p>}
       <p aria-live="polite">{count && `On this device: ${count}.`}</p>
-      <details>
+      <details id="keep" open={open}>
         <summary>Keep a copy, bring one back, or erase</summary>
         <p>
-          What you did is kept on this device only, plans and answers alike. One file holds all of it.
-          Bringing a file back replaces what has the same name and leaves the rest.
+          What you did is kept on this device only: plans, pours and answers alike. One file holds all of it.
+          Bringing a file back replaces what has the same name and leaves the rest.{' '}
+          {saved === undefined ? 'No copy has been saved from here yet.' : `Last saved on ${saved}.`}
         </p>
         <p class="needs-script keys">
-          <button type="button" onClick={save}>
+          <button type="button" onClick={() => void save()}>
             Save a copy
           </button>
           <label class="press">
@@ -124,7 +167,12 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
               onChange={({ currentTarget }) => void bring(currentTarget.files?.[0])}
             />
           </label>
-          <button type="button" onClick={clear} onBlur={() => setSure(false)}>
+          {!lasts && (
+            <button type="button" onClick={() => void ask()}>
+              Ask the browser to keep it
+            </button>
+          )}
+          <button type="button" onClick={() => void clear()} onBlur={() => setSure(false)}>
             {sure ? 'Yes, erase it all' : 'Erase it all'}
           </button>
         </p>

@@ -1,5 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { backUp, erase, keptKeys, readBackup, restore, type Keeper } from '../../src/islands/device.ts';
+import {
+  askToLast,
+  backUp,
+  erase,
+  isLasting,
+  keptKeys,
+  lastSaved,
+  noteSaved,
+  readBackup,
+  restore,
+  type Keeper,
+} from '../../src/islands/device.ts';
 
 /** A store with room for so many characters. */
 function keeper(
@@ -61,5 +72,39 @@ describe('a copy of what the device keeps', () => {
     expect(erase(store)).toBe(2);
     expect(keptKeys(store)).toEqual([]);
     expect(store.all.get('other')).toBe('theirs');
+  });
+});
+
+describe('the log in a copy', () => {
+  it('goes with the rest, and a damaged one stops the restoring', () => {
+    const copy = backUp(keeper(mine), '2026-03-03', [{ id: 'p1' }]);
+    expect(readBackup(JSON.stringify(copy))).toMatchObject({ ok: true, backup: { pours: [{ id: 'p1' }] } });
+    expect(readBackup(JSON.stringify({ ...copy, pours: 'many' })).ok).toBe(false);
+  });
+});
+
+describe('how long it is kept', () => {
+  it('says the day of the last copy, and none when none was saved or the day is damaged', () => {
+    const device = keeper();
+    expect(lastSaved(device)).toBeUndefined();
+    noteSaved(device, '2026-03-03');
+    expect(lastSaved(device)).toBe('2026-03-03');
+    device.setItem('warm-mould:saved', 'yesterday');
+    expect(lastSaved(device)).toBeUndefined();
+    expect(() => noteSaved(keeper({}, 3), '2026-03-03')).not.toThrow();
+  });
+
+  it('asks the browser, and says what it answered', async () => {
+    const answering = (answer: boolean) => ({
+      persist: () => Promise.resolve(answer),
+      persisted: () => Promise.resolve(answer),
+    });
+    expect(await askToLast(answering(true))).toMatch(/promises to keep it/);
+    expect(await askToLast(answering(false))).toMatch(/no promise/);
+    expect(await askToLast({ persist: () => Promise.reject(new Error('no')) })).toMatch(/no promise/);
+    expect(await askToLast(undefined)).toMatch(/cannot be asked/);
+    expect(await isLasting(answering(true))).toBe(true);
+    expect(await isLasting({ persisted: () => Promise.reject(new Error('no')) })).toBe(false);
+    expect(await isLasting(undefined)).toBe(false);
   });
 });
