@@ -137,3 +137,13 @@ test('a number past its range still counts, with the reason the range ends', asy
   await expect(page.locator('.warning').filter({ hasText: 'no bench sprue is taller' })).toBeVisible();
   await expect(page.locator('.plan')).toHaveAttribute('data-stale', 'false');
 });
+
+test('the solver, asked, stands beside the quick sums and says why they differ', async ({ page }) => {
+  await open(page);
+  const solver = page.locator('.ask-solver');
+  await solver.getByRole('button').click();
+  await expect(solver.locator('li').first()).toContainText(/quick sum .* solved .*\./, { timeout: 30_000 });
+  await expect(solver).not.toContainText('being solved', { timeout: 30_000 });
+  await suction(page).fill('20');
+  await expect(solver.locator('li')).toHaveCount(0);
+});
