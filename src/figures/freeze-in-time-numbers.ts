@@ -26,10 +26,9 @@ export function freezeInTimeNumbers() {
     time: short(time),
     /** °C by time and cell, from the middle out; metal first, then as wide a layer of mould. */
     shots: times.map((at) => {
-      const later = Math.max(
-        1,
-        frames.findIndex((frame) => frame.time >= at),
-      );
+      // Once it is solid its picture stands still: how it cools on is another question.
+      const found = frames.findIndex((frame) => frame.time >= at);
+      const later = found < 0 ? frames.length - 1 : Math.max(1, found);
       const [a, b] = [frames[later - 1]!, frames[later] ?? frames.at(-1)!];
       const part = b.time > a.time ? Math.min(1, (at - a.time) / (b.time - a.time)) : 0;
       return a.celsius.map((warm, n) => Math.round(warm + (b.celsius[n]! - warm) * part));

@@ -22,15 +22,15 @@ const face = 40;
 
 export function FreezeInTime({ times, parts, cells, solidus, liquidus }: FreezeInTimeProps): JSX.Element {
   const [at, setAt] = useState(Math.round(0.4 * (times.length - 1)));
-  const state = (warm: number): string =>
-    warm <= solidus ? 'solid' : warm >= liquidus ? 'liquid' : 'freezing';
+  const state = (warm: number, time: number): string =>
+    times[at]! >= time || warm <= solidus ? 'solid' : warm >= liquidus ? 'liquid' : 'freezing';
   return (
     <>
       <svg
         viewBox="0 0 400 224"
         role="img"
         aria-label={parts
-          .map(({ name, shots }) => `${name}: the middle is at ${shots[at]![0]} °C, ${state(shots[at]![0]!)}`)
+          .map(({ name, shots, time }) => `${name}: the middle is ${state(shots[at]![0]!, time)}`)
           .join('. ')}
       >
         {parts.map(({ name, shots, rule, time }, n) => {
@@ -76,10 +76,10 @@ export function FreezeInTime({ times, parts, cells, solidus, liquidus }: FreezeI
               )}
               <g class="label">
                 <text x={middle} y="78" text-anchor="middle" class="over">
-                  {now[0]} °C
+                  {state(now[0]!, time)}
                 </text>
                 <text x={middle} y="96" text-anchor="middle" class="over">
-                  {state(now[0]!)}
+                  {times[at]! >= time ? `after ${figures(time)} s` : `${now[0]} °C`}
                 </text>
                 <text x={middle} y="166" text-anchor="middle" class="strong">
                   {name}
@@ -101,7 +101,10 @@ export function FreezeInTime({ times, parts, cells, solidus, liquidus }: FreezeI
       <p class="figure-says" role="status">
         After {figures(times[at]!)} s:{' '}
         {parts
-          .map(({ name, shots }) => `${name.split(',')[0]!.toLowerCase()}, middle ${state(shots[at]![0]!)}`)
+          .map(
+            ({ name, shots, time }) =>
+              `${name.split(',')[0]!.toLowerCase()}, middle ${state(shots[at]![0]!, time)}`,
+          )
           .join('; ')}
         .
       </p>

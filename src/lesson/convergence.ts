@@ -120,7 +120,7 @@ export function studies(): readonly Study[] {
     {
       id: 'plate-step',
       title: 'The same plate, by the length of the steps',
-      along: 'steps in which the time doubles, about',
+      along: 'a step is the time so far over this',
       against: 'the series, less what 64 cells leave over with the finest steps',
       points: byStep,
       order: orderOf(byStep),

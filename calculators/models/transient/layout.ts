@@ -7,10 +7,11 @@ import type { Outside, Side } from '../conduction/outside.ts';
 import { roughTime } from '../conduction/pace.ts';
 import { sectionCells, sectionMesh, type Section } from '../conduction/section.ts';
 import type { Solid } from '../conduction/solids.ts';
-import { metalRegion, type Metal, type Stuff } from '../conduction/substance.ts';
+import { metalRegion } from '../conduction/substance.ts';
 import { spacingThatFits, voxelMesh, voxelSize, type Voxels } from '../conduction/voxels.ts';
 import { numberAt, rowsAt, textAt } from '../given.ts';
 import { say } from '../pour-plan/say.ts';
+import { metalOf, open, othersOf } from './substances.ts';
 
 /** What the inputs describe, laid out in cells; or the sentence that says why not. */
 export type Layout =
@@ -27,47 +28,6 @@ const regions: Readonly<Record<string, number>> = {
 
 /** Of the rough depth that heat soaks in: beyond it the mould is as it was. */
 const soaked = { line: 5, section: 4, voxels: 3 } as const;
-
-const open = (given: Values, name: string, otherwise: number): number => {
-  const value = numberAt(given, name);
-  return Number.isNaN(value) ? otherwise : value;
-};
-
-export function metalOf(given: Values): Metal {
-  const k = numberAt(given, 'metal.k');
-  const c = numberAt(given, 'metal.c');
-  const base = numberAt(given, 'metal.base');
-  return {
-    k: { solid: k, liquid: open(given, 'metal.k.liquid', k) },
-    rho: numberAt(given, 'metal.rho'),
-    c: { solid: c, liquid: open(given, 'metal.c.liquid', c) },
-    latent: numberAt(given, 'metal.L'),
-    solidus: numberAt(given, 'metal.solidus'),
-    liquidus: numberAt(given, 'metal.liquidus'),
-    ...(!Number.isNaN(base) && { base }),
-  };
-}
-
-export function othersOf(given: Values): readonly Stuff[] {
-  const stuff = (name: string, said: string): Stuff => ({
-    name: said,
-    k: numberAt(given, `${name}.k`),
-    rhoc: numberAt(given, `${name}.rhoc`),
-    h: numberAt(given, `${name}.h`),
-  });
-  const rhoc = numberAt(given, 'mould.rho') * numberAt(given, 'mould.c');
-  return [
-    {
-      name: 'mould',
-      k: numberAt(given, 'mould.k'),
-      rhoc: open(given, 'mould.rhoc', rhoc),
-      h: numberAt(given, 'h_interface'),
-    },
-    stuff('chill', 'chill'),
-    stuff('flask', 'flask'),
-    stuff('gap', 'air gap'),
-  ];
-}
 
 function outsideOf(given: Values): Outside {
   const kind = textAt(given, 'outside');

@@ -3,7 +3,7 @@ import { printNumber, printQuantity } from '../../../calculators/core/print.ts';
 import { solve } from '../../../calculators/core/solve.ts';
 import { timeBoth } from '../../../calculators/formulas/freezing/time-both.ts';
 import { numberAt } from '../../../calculators/models/given.ts';
-import { metalOf, othersOf } from '../../../calculators/models/transient/layout.ts';
+import { metalOf, othersOf } from '../../../calculators/models/transient/substances.ts';
 import type { Solved } from './solver.ts';
 
 export const seconds = (value: number): string => printQuantity(value, 's', { figures: 3 });

@@ -6,9 +6,7 @@ import { ModelForm, type MaterialName } from '../model-form.tsx';
 import { Answers } from './answers.tsx';
 import { seconds } from './answer.ts';
 import { shown, type ShapeName } from './asked.ts';
-import { Grid } from './grid.tsx';
 import { partOf, type Asked } from './part.ts';
-import { csvOf, download, savePicture } from './saving.ts';
 import { useSolver } from './solver.ts';
 import { emptyTee, readSquares, writeSquares } from './squares.ts';
 import '../../styles/freeze.css';
@@ -30,6 +28,8 @@ export function FreezeSection(props: FreezeProps) {
   const [said, setSaid] = useState('');
   const model = useMemo(() => ({ id: 'freeze', inputs }), [inputs]);
   const own = useRef('');
+  // Squared paper is fetched when somebody wants to draw.
+  const [Grid, setGrid] = useState<typeof import('./grid.tsx').Grid>();
 
   useEffect(() => {
     const follow = (): void => {
@@ -73,6 +73,19 @@ export function FreezeSection(props: FreezeProps) {
   };
   const text = typeof form['squares'] === 'string' ? form['squares'] : '';
   const sheet = readSquares(text) ?? emptyTee();
+  useEffect(() => {
+    if (shape === 'drawn') void import('./grid.tsx').then((found) => setGrid(() => found.Grid));
+  }, [shape]);
+  const save = async (what: 'numbers' | 'pictures'): Promise<void> => {
+    const { csvOf, download, savePicture } = await import('./saving.ts');
+    if (what === 'numbers' && solver.solved) {
+      download(`${name}.csv`, new Blob([csvOf(solver.solved, address())], { type: 'text/csv' }));
+    } else {
+      savePicture('map-when', `${name}.png`);
+      savePicture('map-last', `${name}-order.png`);
+    }
+    setSaid(`The ${what} are saved.`);
+  };
   const chilled = form['chill'] === 'under' || (shape === 'drawn' && sheet.squares.includes(2));
   const visible = shown(inputs, shape, chilled);
   const address = (): string => `${location.origin}${location.pathname}${link}`;
@@ -104,7 +117,7 @@ export function FreezeSection(props: FreezeProps) {
           onChange={change}
           more="Numbers of metal and mould"
         />
-        {shape === 'drawn' && (
+        {shape === 'drawn' && Grid && (
           <Grid
             sheet={sheet}
             turned={form['turned'] === true}
@@ -146,23 +159,10 @@ export function FreezeSection(props: FreezeProps) {
             <button type="button" onClick={() => window.print()}>
               Print
             </button>
-            <button
-              type="button"
-              onClick={() => {
-                download(`${name}.csv`, new Blob([csvOf(solved, address())], { type: 'text/csv' }));
-                setSaid('The numbers are saved.');
-              }}
-            >
+            <button type="button" onClick={() => void save('numbers')}>
               Save numbers, CSV
             </button>
-            <button
-              type="button"
-              onClick={() => {
-                savePicture('map-when', `${name}.png`);
-                savePicture('map-last', `${name}-order.png`);
-                setSaid('The pictures are saved.');
-              }}
-            >
+            <button type="button" onClick={() => void save('pictures')}>
               Save pictures, PNG
             </button>
             <button

@@ -1,12 +1,11 @@
 import type { Values } from '../../../calculators/core/model.ts';
-import { lineMesh } from '../../../calculators/models/conduction/line.ts';
-import { roughTime } from '../../../calculators/models/conduction/pace.ts';
 import type { Rectangle } from '../../../calculators/models/conduction/section.ts';
 import type { Solid } from '../../../calculators/models/conduction/solids.ts';
 import { numberAt, textAt } from '../../../calculators/models/given.ts';
-import { metalOf, othersOf } from '../../../calculators/models/transient/layout.ts';
+import { metalOf, othersOf } from '../../../calculators/models/transient/substances.ts';
 import type { Shape } from '../../workers/conduction-shape.ts';
 import type { Part } from '../../workers/conduction-work.ts';
+import { ruleTime } from './answer.ts';
 import { shapes, type ShapeName } from './asked.ts';
 import { readSquares, thinnestOf } from './squares.ts';
 
@@ -29,10 +28,10 @@ export function partOf(values: Values, frames: number, memory = 4): Asked {
   const metal = metalOf(values);
   const others = othersOf(values).slice(0, 2);
   const start = ['metal.initial', 'mould.initial', 'chill.initial'].map((name) => numberAt(values, name));
-  const soaked = (half: number): number => {
-    const mesh = lineMesh({ shape: 'straight', half, outer: 2 * half, cells: 1, first: half, ratio: 2 });
+  // How far heat soaks into the mould while it freezes by the rule: beyond a few times that it is as it was.
+  const soaked = (of: number): number => {
     const { k, rhoc } = others[0]!;
-    return Math.sqrt((k / rhoc) * roughTime({ metal, others, mesh, start }));
+    return Math.sqrt((k / rhoc) * (ruleTime(values, of) ?? 60));
   };
   const solid = shape === 'block' || shape === 'square-boss';
   const most = solid ? mostOf.solid * Math.min(2, Math.max(0.25, memory / 4)) : mostOf.flat;
