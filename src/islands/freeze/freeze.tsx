@@ -1,6 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { completeInputs } from '../../../calculators/models/inputs.ts';
-import { readFragment, writeFragment } from '../../../calculators/models/pour-plan/fragment.ts';
 import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
 import { ModelForm, type MaterialName } from '../model-form.tsx';
 import { Answers } from './answers.tsx';
@@ -19,6 +18,9 @@ export interface FreezeProps {
 
 const mark = '#freeze:';
 
+/** Reads and writes what stands after `#`; fetched when there is something to read or to keep. */
+const fragments = () => import('../../../calculators/models/pour-plan/fragment.ts');
+
 /** Put a section together or draw it, see it freeze. The address keeps what was put in. */
 export function FreezeSection(props: FreezeProps) {
   const { inputs, books } = props;
@@ -32,16 +34,18 @@ export function FreezeSection(props: FreezeProps) {
   const [Grid, setGrid] = useState<typeof import('./grid.tsx').Grid>();
 
   useEffect(() => {
-    const follow = (): void => {
+    const follow = async (): Promise<void> => {
       if (!location.hash.startsWith(mark) || location.hash === own.current) return;
+      own.current = location.hash;
+      const { readFragment } = await fragments();
       const found = readFragment(model, location.hash.slice(mark.length));
       setForm(formFrom(inputs, found.inputs));
       setProblems(found.problems);
     };
-    follow();
-    setAwake(true);
-    addEventListener('hashchange', follow);
-    return () => removeEventListener('hashchange', follow);
+    void follow().then(() => setAwake(true));
+    const listen = (): void => void follow();
+    addEventListener('hashchange', listen);
+    return () => removeEventListener('hashchange', listen);
   }, []);
 
   const texts = useMemo(() => textsOf(inputs, form, books), [form]);
@@ -59,13 +63,21 @@ export function FreezeSection(props: FreezeProps) {
   const wrong = found.ok ? {} : found.problems;
   const stale = !ready || solver.going !== undefined || solver.refused !== undefined;
 
-  const link = `${mark}${writeFragment(model, texts)}`;
   useEffect(() => {
-    if (!awake) return;
-    own.current = Object.keys(texts).length === 0 ? '' : link;
-    if (own.current !== location.hash)
-      history.replaceState(history.state, '', own.current || location.pathname + location.search);
-  }, [link, awake]);
+    if (!awake) return undefined;
+    let late = false;
+    const keep = async (): Promise<void> => {
+      const changed = Object.keys(texts).length > 0;
+      const link = changed ? `${mark}${(await fragments()).writeFragment(model, texts)}` : '';
+      if (late || link === location.hash) return;
+      own.current = link;
+      history.replaceState(history.state, '', link || location.pathname + location.search);
+    };
+    void keep();
+    return () => {
+      late = true;
+    };
+  }, [key, awake]);
 
   const change = (next: Form): void => {
     setSaid('');
@@ -79,7 +91,7 @@ export function FreezeSection(props: FreezeProps) {
   const save = async (what: 'numbers' | 'pictures'): Promise<void> => {
     const { csvOf, download, savePicture } = await import('./saving.ts');
     if (what === 'numbers' && solver.solved) {
-      download(`${name}.csv`, new Blob([csvOf(solver.solved, address())], { type: 'text/csv' }));
+      download(`${name}.csv`, new Blob([csvOf(solver.solved, location.href)], { type: 'text/csv' }));
     } else {
       savePicture('map-when', `${name}.png`);
       savePicture('map-last', `${name}-order.png`);
@@ -88,7 +100,6 @@ export function FreezeSection(props: FreezeProps) {
   };
   const chilled = form['chill'] === 'under' || (shape === 'drawn' && sheet.squares.includes(2));
   const visible = shown(inputs, shape, chilled);
-  const address = (): string => `${location.origin}${location.pathname}${link}`;
   const { solved, going } = solver;
   const name = `freeze-${shape}`;
 
@@ -168,7 +179,7 @@ export function FreezeSection(props: FreezeProps) {
             <button
               type="button"
               onClick={() =>
-                void navigator.clipboard.writeText(address()).then(
+                void navigator.clipboard.writeText(location.href).then(
                   () => setSaid('Link copied. It holds every number you changed.'),
                   () => setSaid('The link is in the address bar: copy it from there.'),
                 )
