@@ -222,7 +222,10 @@ export function markOrder(exercise: OrderExercise, placed: readonly number[]): M
     return { verdict: 'right', unit: 'none', marks: of, of, says: [exercise.because] };
   }
   const kept = placed.filter((item, i) => i > 0 && item === placed[i - 1]! + 1).length;
-  const says = `Place ${wrongAt + 1} is not right yet: “${items[placed[wrongAt]!] ?? ''}” does not belong there.`;
+  const says =
+    wrongAt === -1
+      ? 'Some are not placed yet.'
+      : `Place ${wrongAt + 1} is not right yet: “${items[placed[wrongAt]!] ?? ''}” does not belong there.`;
   return {
     verdict: 'wrong',
     unit: 'none',
