@@ -223,6 +223,28 @@ const pages: readonly Document[] = [
     'no signal',
     'download',
   ]),
+  page('pour-day/', 'Pour day', 'The open plan at the bench, one decision a screen, with clocks.', [
+    'timer',
+    'stopwatch',
+    'checklist',
+    'log',
+  ]),
+  page('charts/', 'Charts', 'The relations asked most, drawn from their formulas.', [
+    'graphs',
+    'nomogram',
+    'plots',
+  ]),
+  page('print/', 'On paper', 'Wall sheets, cards, pocket book: what prints.', ['print', 'pdf']),
+  page('print/wall/', 'Wall sheets', 'Units, gauge by altitude, flask, moduli, safety, one A4 each.', [
+    'poster',
+    'unit table',
+    'conversion table',
+  ]),
+  page('print/cards/', 'Cards on paper', 'Formula cards of A6, four to a sheet.', ['print cards', 'A6']),
+  page('print/pocket-book/', 'Pocket book', 'Every formula card by chapter, on A5.', [
+    'handbook',
+    'all formulas',
+  ]),
   page('contents/', 'Contents', 'The whole course in order.', ['course', 'lessons']),
   page('paths/', 'Ways through the course', 'Shorter ways for who already knows some of it.'),
   page('exercises/', 'Exercises', 'Every exercise, and those that are due again.', ['practice', 'questions']),

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Formula, SymbolSpec } from '../../calculators/core/formula.ts';
 import { printQuantity, printWithSpread } from '../../calculators/core/print.ts';
 import type { Spread } from '../../calculators/core/spread.ts';
@@ -96,7 +96,8 @@ export function Calculator(props: CalculatorProps) {
     setState((now) => ({ ...now, ...next }));
   };
 
-  useEffect(() => {
+  // Before anything typed while the island slept is done again, so that it stands over the link.
+  useLayoutEffect(() => {
     const take = (hash: string): boolean => {
       const shared = fromFragment(hash, id);
       if (!shared) return false;
@@ -219,7 +220,7 @@ export function Calculator(props: CalculatorProps) {
   };
   const reset = (): void => {
     forgetNumbers(id);
-    change(inHabit(example, habit));
+    change(habit === 'metric' ? example : inHabit(example, habit));
   };
   const waiting = touched.current && !solver;
   const largest = spread?.shares[0];

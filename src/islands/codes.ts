@@ -1,0 +1,12 @@
+/** Draws the square code of every picture that waits for one: the address it names, on the host the page is on. */
+export async function fillCodes(which: string): Promise<void> {
+  const waiting = [...document.querySelectorAll<HTMLImageElement>(which)].filter(({ src }) => src === '');
+  if (waiting.length === 0) return;
+  const { renderSVG } = await import('uqr');
+  for (const picture of waiting) {
+    const link = new URL(picture.dataset['code'] ?? '', location.href).href;
+    picture.src = `data:image/svg+xml,${encodeURIComponent(renderSVG(link, { border: 1 }))}`;
+    picture.alt = `Square code of ${link}`;
+  }
+  await Promise.all(waiting.map((picture) => picture.decode().catch(() => undefined)));
+}
