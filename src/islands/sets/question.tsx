@@ -41,7 +41,9 @@ export function Question(props: QuestionProps) {
   const chosen = given.chosen ?? [];
   const id = `q-${exercise.id}`;
   const write = (part: string, text: string): void => change({ ...given, texts: { ...texts, [part]: text } });
-  const markedPart = (part: string) => marked?.parts.find((one) => one.id === part)?.marked;
+  // A field left empty was not marked: nothing is said beside it.
+  const markedPart = (part: string) =>
+    (texts[part] ?? '').trim() === '' ? undefined : marked?.parts.find((one) => one.id === part)?.marked;
   const shownHints = given.hints ?? 0;
   const allHints = exercise.kind === 'steps' ? [] : exercise.hints;
   const partHints = exercise.kind === 'steps' && exercise.parts.some(({ hints }) => hints.length > 0);

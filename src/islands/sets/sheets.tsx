@@ -212,8 +212,8 @@ function KeyAnswer({ set, library, exercise, variant, worked }: KeyAnswerProps) 
       : exercise.kind === 'order'
         ? exercise.items.map((_, at) => letter(variant.order.indexOf(at))).join(', ')
         : undefined;
-  let right: Readonly<Record<string, string>> = {};
-  let lines: ReturnType<typeof workedOf> = [];
+  let right: Readonly<Record<string, string>>;
+  let lines: ReturnType<typeof workedOf>;
   try {
     right = rightAnswers(exercise, variant, library);
     lines = workedOf(exercise, variant, library);

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Library } from '../../../calculators/exercises/answer.ts';
 import {
   marksStanding,
@@ -12,7 +12,8 @@ import {
 } from '../../../calculators/exercises/sets/class-table.ts';
 import type { State } from '../../../calculators/exercises/sets/marking-hand-ins.ts';
 import type { GradedSet } from '../../../calculators/exercises/sets/set-file.ts';
-import { OpenAnswer } from './open-answer.tsx';
+
+type OpenAnswerComponent = typeof import('./open-answer.tsx').OpenAnswer;
 
 /** A shape and a number: never a tint alone. */
 const shapes: Readonly<Record<State, string>> = {
@@ -41,6 +42,11 @@ interface ClassTableProps {
 export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTableProps) {
   const [open, setOpen] = useState<{ readonly key: string; readonly question: string }>();
   const row = rows.find(({ key }) => key === open?.key);
+  const [OpenAnswer, setOpenAnswer] = useState<OpenAnswerComponent>();
+  // What shows one answer is fetched once the table stands, so that a press finds it there.
+  useEffect(() => {
+    void import('./open-answer.tsx').then((found) => setOpenAnswer(() => found.OpenAnswer));
+  }, []);
   return (
     <>
       <p class="legend soft">
@@ -102,7 +108,7 @@ export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTable
           </tbody>
         </table>
       </div>
-      {open && row?.counted && (
+      {OpenAnswer && open && row?.counted && (
         <OpenAnswer
           key={`${open.key} ${open.question}`}
           attempt={row.counted}
