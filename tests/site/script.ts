@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test';
 
 /** Kilobytes of script, compressed, that a page may fetch before anything is pressed. */
 export function scriptBudget(path: string): number {
-  return /^(?:plan|freeze|marking|part)\//.test(path) ? 60 : 20;
+  return /^(?:plan|freeze|sets|part|pour-day|find|connect)\//.test(path) ? 60 : 20;
 }
 
 /** Starts counting; the function returned gives the compressed kilobytes so far, inline script included. */

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Books } from '../form-entries.ts';
+import type { PlanReply, PlanRequest } from '../../workers/plan-run.ts';
 import { planFromFragment } from '../plan/sharing.ts';
 import { loadShelf, type Plan } from '../plan/store.ts';
 import { allowSound, maySleep, signal, stayAwake } from './bench-aids.ts';
@@ -17,13 +18,18 @@ const sample: Plan = { name: 'Lamp shield', texts: {} };
 /** The last seconds of a window are counted aloud. */
 const near = 5;
 
-async function work(plan: Plan, books: Books): Promise<readonly Screen[]> {
-  const [{ pourPlan }, { completeInputs }] = await Promise.all([
-    import('../../../calculators/models/pour-plan.ts'),
-    import('../../../calculators/models/inputs.ts'),
-  ]);
-  const { values } = completeInputs(pourPlan, plan.texts, books);
-  return dayScreens(values, pourPlan.run(values));
+function work(plan: Plan, books: Books): Promise<readonly Screen[]> {
+  const worker = new Worker(new URL('../../workers/plan-run.ts', import.meta.url), { type: 'module' });
+  return new Promise<PlanReply>((resolve, reject) => {
+    worker.addEventListener('message', ({ data }: MessageEvent<PlanReply>) => resolve(data));
+    worker.addEventListener('error', () => reject(new Error('the plan’s worker did not start')));
+    worker.postMessage({ texts: plan.texts, books } satisfies PlanRequest);
+  })
+    .then((reply) => {
+      if (!reply) throw new Error('the plan has no answer');
+      return dayScreens(reply.values, reply.result);
+    })
+    .finally(() => worker.terminate());
 }
 
 /** The open plan, one decision a screen, to follow at the bench. What is ticked, timed and written is kept. */
