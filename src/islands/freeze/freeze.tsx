@@ -61,7 +61,7 @@ export function FreezeSection(props: FreezeProps) {
   const ready = awake && unread.length === 0 && found.ok;
   const solver = useSolver(key, ready ? found.part : undefined);
   const wrong = found.ok ? {} : found.problems;
-  const stale = !ready || solver.going !== undefined || solver.refused !== undefined;
+  const stale = !ready || solver.going !== undefined || solver.behind || solver.refused !== undefined;
 
   useEffect(() => {
     if (!awake) return undefined;

@@ -20,6 +20,8 @@ export interface Going {
 export interface Solver {
   readonly solved: Solved | undefined;
   readonly going: Going | undefined;
+  /** What was asked for last is not what the key stands for now: it is about to be asked. */
+  readonly behind: boolean;
   /** The casting as it freezes, before its first answer is there. */
   readonly live:
     { readonly mesh: Meshed; readonly temperature: Float32Array; readonly time: number } | undefined;
@@ -31,6 +33,7 @@ export interface Solver {
 export function useSolver(key: string, part: Part | undefined): Solver {
   const worker = useRef<Worker>(undefined);
   const asked = useRef(0);
+  const [askedFor, setAskedFor] = useState('');
   const [solved, setSolved] = useState<Solved>();
   const [going, setGoing] = useState<Going>();
   const [live, setLive] = useState<Solver['live']>();
@@ -72,11 +75,19 @@ export function useSolver(key: string, part: Part | undefined): Solver {
     const wait = setTimeout(() => {
       asked.current += 1;
       setRefused(undefined);
+      setAskedFor(key);
       setGoing({ progress: 0, time: 0, pass: 'coarse' });
       tell({ asked: asked.current, part });
     }, 250);
     return () => clearTimeout(wait);
   }, [key, part === undefined]);
   useEffect(() => () => worker.current?.terminate(), []);
-  return { solved, going, live, refused, stop: () => tell({ stop: asked.current }) };
+  return {
+    solved,
+    going,
+    behind: askedFor !== key,
+    live,
+    refused,
+    stop: () => tell({ stop: asked.current }),
+  };
 }
