@@ -101,6 +101,8 @@ test('a newer version is offered, never forced, while a plan is open', { tag: on
   await host.renew();
   const name = page.getByLabel(/name/i).first();
   await name.fill('Kept through it');
+  // An hour later.
+  await page.evaluate(() => localStorage.removeItem('warm-mould:looked'));
   await page.goto(address);
   await expect(page.locator('#new')).toHaveCount(0);
   await expect(page.locator('#newer')).toBeVisible();
