@@ -307,12 +307,10 @@ test(
     });
     const said = await page.getByRole('status').first().textContent();
     const longest = await page.evaluate(() => Math.max(...(window as unknown as { gaps: number[] }).gaps));
-    test
-      .info()
-      .annotations.push({
-        type: 'measured',
-        description: `${said ?? ''} Longest wait ${Math.round(longest)} ms.`,
-      });
+    test.info().annotations.push({
+      type: 'measured',
+      description: `${said ?? ''} Longest wait ${Math.round(longest)} ms.`,
+    });
     console.log(said, `longest wait ${Math.round(longest)} ms`);
     const seconds = Number(/in ([\d.]+) s/.exec(said ?? '')?.[1]);
     // Measured on an idle machine it is below two; a busy one is given room, since this is no bench.

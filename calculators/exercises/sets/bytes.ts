@@ -1,21 +1,32 @@
 /** The UTF-8 bytes of a text; half of a surrogate pair becomes U+FFFD, as everywhere else. */
 export function utf8(text: string): Uint8Array<ArrayBuffer> {
-  const bytes: number[] = [];
-  for (const sign of text) {
-    const found = sign.codePointAt(0)!;
-    const code = found >= 0xd800 && found <= 0xdfff ? 0xfffd : found;
-    if (code < 0x80) bytes.push(code);
-    else if (code < 0x800) bytes.push(0xc0 | (code >> 6), 0x80 | (code & 63));
-    else if (code < 0x10000) bytes.push(0xe0 | (code >> 12), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63));
-    else
-      bytes.push(
-        0xf0 | (code >> 18),
-        0x80 | ((code >> 12) & 63),
-        0x80 | ((code >> 6) & 63),
-        0x80 | (code & 63),
-      );
+  const bytes = new Uint8Array(text.length * 3);
+  let length = 0;
+  for (let at = 0; at < text.length; at += 1) {
+    // By single units: `codePointAt` has been seen to look past the end of a cut text once it is compiled.
+    const unit = text.charCodeAt(at);
+    const next = at + 1 < text.length ? text.charCodeAt(at + 1) : 0;
+    const pair = unit >= 0xd800 && unit <= 0xdbff && next >= 0xdc00 && next <= 0xdfff;
+    const whole = pair ? 0x10000 + ((unit - 0xd800) << 10) + (next - 0xdc00) : unit;
+    const code = whole >= 0xd800 && whole <= 0xdfff ? 0xfffd : whole;
+    if (code < 0x80) {
+      bytes[length++] = code;
+      continue;
+    }
+    if (code < 0x800) bytes[length++] = 0xc0 | (code >> 6);
+    else {
+      if (code < 0x10000) bytes[length++] = 0xe0 | (code >> 12);
+      else {
+        bytes[length++] = 0xf0 | (code >> 18);
+        bytes[length++] = 0x80 | ((code >> 12) & 63);
+        // It stood in two places.
+        at += 1;
+      }
+      bytes[length++] = 0x80 | ((code >> 6) & 63);
+    }
+    bytes[length++] = 0x80 | (code & 63);
   }
-  return Uint8Array.from(bytes);
+  return bytes.slice(0, length);
 }
 
 /** The text of UTF-8 bytes, or undefined where they are none: overlong, cut short, or half of a pair. */

@@ -26,28 +26,41 @@ export function sha256(data: string | Uint8Array): string {
   for (let block = 0; block < length; block += 64) {
     for (let i = 0; i < 16; i += 1) words[i] = view.getInt32(block + 4 * i);
     for (let i = 16; i < 64; i += 1) {
-      const [x, y] = [words[i - 15]!, words[i - 2]!];
+      const x = words[i - 15]!;
+      const y = words[i - 2]!;
       const low = turn(x, 7) ^ turn(x, 18) ^ (x >>> 3);
       const high = turn(y, 17) ^ turn(y, 19) ^ (y >>> 10);
       words[i] = (words[i - 16]! + low + words[i - 7]! + high) | 0;
     }
-    let [a, b, c, d, e, f, g, h] = state as unknown as [
-      number,
-      number,
-      number,
-      number,
-      number,
-      number,
-      number,
-      number,
-    ];
+    let a = state[0]!;
+    let b = state[1]!;
+    let c = state[2]!;
+    let d = state[3]!;
+    let e = state[4]!;
+    let f = state[5]!;
+    let g = state[6]!;
+    let h = state[7]!;
     for (let i = 0; i < 64; i += 1) {
       const sum = turn(e, 6) ^ turn(e, 11) ^ turn(e, 25);
       const first = (h + sum + ((e & f) ^ (~e & g)) + rounds[i]! + words[i]!) | 0;
       const second = ((turn(a, 2) ^ turn(a, 13) ^ turn(a, 22)) + ((a & b) ^ (a & c) ^ (b & c))) | 0;
-      [h, g, f, e, d, c, b, a] = [g, f, e, (d + first) | 0, c, b, a, (first + second) | 0];
+      h = g;
+      g = f;
+      f = e;
+      e = (d + first) | 0;
+      d = c;
+      c = b;
+      b = a;
+      a = (first + second) | 0;
     }
-    [a, b, c, d, e, f, g, h].forEach((word, i) => (state[i] = (state[i]! + word) | 0));
+    state[0]! += a;
+    state[1]! += b;
+    state[2]! += c;
+    state[3]! += d;
+    state[4]! += e;
+    state[5]! += f;
+    state[6]! += g;
+    state[7]! += h;
   }
   return Array.from(state, (word) => (word >>> 0).toString(16).padStart(8, '0')).join('');
 }
