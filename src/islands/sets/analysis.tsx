@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { itemAnalysis, outcomesReached } from '../../../calculators/exercises/sets/item-analysis.ts';
 import type { Remark, Row } from '../../../calculators/exercises/sets/class-table.ts';
 import type { GradedSet } from '../../../calculators/exercises/sets/set-file.ts';
@@ -14,8 +15,8 @@ const minutes = (seconds: number): string =>
 
 /** What the class shows: how each question did, which wrong ways were taken, which outcomes are not there yet. */
 export function Analysis({ set, rows, remarks }: AnalysisProps) {
-  const items = itemAnalysis(set, rows, remarks);
-  const outcomes = outcomesReached(set, rows, remarks);
+  const items = useMemo(() => itemAnalysis(set, rows, remarks), [set, rows, remarks]);
+  const outcomes = useMemo(() => outcomesReached(set, rows, remarks), [set, rows, remarks]);
   return (
     <details class="analysis on-screen" open>
       <summary>What the class shows</summary>

@@ -52,6 +52,7 @@ export async function markAll(
 ): Promise<Run> {
   const pile = createPile();
   let began = performance.now();
+  let told = began;
   for (const [at, piece] of pieces.entries()) {
     if (piece.size > handInLimits.characters) {
       pile.refused.push({
@@ -64,7 +65,10 @@ export async function markAll(
       pile.add(piece.source, await receive(text, sets, opener), (set) => markers.get(set.hash)!);
     }
     if (performance.now() - began > slice) {
-      tell(at + 1);
+      if (performance.now() - told > 150) {
+        tell(at + 1);
+        told = performance.now();
+      }
       await breathe();
       began = performance.now();
     }

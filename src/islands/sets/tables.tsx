@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Library } from '../../../calculators/exercises/answer.ts';
 import {
   marksStanding,
@@ -31,6 +31,14 @@ const stateWords: Readonly<Record<State, string>> = {
   waiting: 'to be marked by hand',
 };
 
+interface Place {
+  readonly key: string;
+  readonly question: string;
+}
+
+/** Rows drawn at a time, so that a class of hundreds does not hold the page. */
+const together = 40;
+
 interface ClassTableProps {
   readonly set: GradedSet;
   readonly rows: readonly Row[];
@@ -40,13 +48,31 @@ interface ClassTableProps {
 }
 
 export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTableProps) {
-  const [open, setOpen] = useState<{ readonly key: string; readonly question: string }>();
+  const [open, setOpen] = useState<Place>();
   const row = rows.find(({ key }) => key === open?.key);
   const [OpenAnswer, setOpenAnswer] = useState<OpenAnswerComponent>();
   // What shows one answer is fetched once the table stands, so that a press finds it there.
   useEffect(() => {
     void import('./open-answer.tsx').then((found) => setOpenAnswer(() => found.OpenAnswer));
   }, []);
+  const blocks = useMemo(
+    () =>
+      Array.from({ length: Math.ceil(rows.length / together) }, (_, at) =>
+        rows.slice(at * together, (at + 1) * together),
+      ),
+    [rows],
+  );
+  const [shown, setShown] = useState(1);
+  useEffect(() => {
+    if (shown >= blocks.length) return undefined;
+    const wait = setTimeout(() => setShown(shown + 1));
+    return () => clearTimeout(wait);
+  }, [shown, blocks]);
+  const press = useMemo(
+    () => (place: Place) =>
+      setOpen((now) => (now?.key === place.key && now.question === place.question ? undefined : place)),
+    [],
+  );
   return (
     <>
       <p class="legend soft">
@@ -68,44 +94,16 @@ export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTable
               ))}
             </tr>
           </thead>
-          <tbody>
-            {rows.map(({ key, learner, counted, attempts, stranger }) => (
-              <tr key={key}>
-                <th scope="row">
-                  <bdi>{learner}</bdi>
-                  {stranger && <span class="soft"> (not in the roster)</span>}
-                  {attempts.length > 1 && <span class="soft"> ({attempts.length} hand-ins)</span>}
-                </th>
-                {counted ? (
-                  <>
-                    <td>
-                      <strong>{totalOf(counted, remarks)}</strong>
-                      {waitingOf(counted, remarks) > 0 && ' ?'}
-                      {counted.set.edition !== set.edition && (
-                        <span class="soft"> ed. {counted.set.edition}</span>
-                      )}
-                    </td>
-                    {set.questions.map(({ id }) => (
-                      <Mark
-                        key={id}
-                        attempt={counted}
-                        question={id}
-                        remarks={remarks}
-                        pressed={open?.key === key && open.question === id}
-                        press={() =>
-                          setOpen(
-                            open?.key === key && open.question === id ? undefined : { key, question: id },
-                          )
-                        }
-                      />
-                    ))}
-                  </>
-                ) : (
-                  <td colSpan={set.questions.length + 1}>not handed in</td>
-                )}
-              </tr>
-            ))}
-          </tbody>
+          {blocks.slice(0, shown).map((block, at) => (
+            <Block
+              key={at}
+              set={set}
+              rows={block}
+              remarks={remarks}
+              open={block.some(({ key }) => key === open?.key) ? open : undefined}
+              press={press}
+            />
+          ))}
         </table>
       </div>
       {OpenAnswer && open && row?.counted && (
@@ -120,6 +118,57 @@ export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTable
         />
       )}
     </>
+  );
+}
+
+interface BlockProps {
+  readonly set: GradedSet;
+  readonly rows: readonly Row[];
+  readonly remarks: readonly Remark[];
+  readonly open: Place | undefined;
+  readonly press: (place: Place) => void;
+}
+
+/** Some rows together, drawn again only when something in them changed. */
+function Block({ set, rows, remarks, open, press }: BlockProps) {
+  return useMemo(
+    () => (
+      <tbody>
+        {rows.map(({ key, learner, counted, attempts, stranger }) => (
+          <tr key={key}>
+            <th scope="row">
+              <bdi>{learner}</bdi>
+              {stranger && <span class="soft"> (not in the roster)</span>}
+              {attempts.length > 1 && <span class="soft"> ({attempts.length} hand-ins)</span>}
+            </th>
+            {counted ? (
+              <>
+                <td>
+                  <strong>{totalOf(counted, remarks)}</strong>
+                  {waitingOf(counted, remarks) > 0 && ' ?'}
+                  {counted.set.edition !== set.edition && (
+                    <span class="soft"> ed. {counted.set.edition}</span>
+                  )}
+                </td>
+                {set.questions.map(({ id }) => (
+                  <Mark
+                    key={id}
+                    attempt={counted}
+                    question={id}
+                    remarks={remarks}
+                    pressed={open?.key === key && open.question === id}
+                    press={() => press({ key, question: id })}
+                  />
+                ))}
+              </>
+            ) : (
+              <td colSpan={set.questions.length + 1}>not handed in</td>
+            )}
+          </tr>
+        ))}
+      </tbody>
+    ),
+    [set, rows, remarks, open, press],
   );
 }
 
