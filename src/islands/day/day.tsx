@@ -12,6 +12,8 @@ export interface DayProps {
   /** Each material's numbers in SI. */
   readonly books: Books;
   readonly planPage: string;
+  /** The day of the sample, worked when the page was built. */
+  readonly first: readonly Screen[];
 }
 
 const sample: Plan = { name: 'Lamp shield', texts: {} };
@@ -33,7 +35,7 @@ function work(plan: Plan, books: Books): Promise<readonly Screen[]> {
 }
 
 /** The open plan, one decision a screen, to follow at the bench. What is ticked, timed and written is kept. */
-export function PourDay({ books, planPage }: DayProps) {
+export function PourDay({ books, planPage, first }: DayProps) {
   const [plans, setPlans] = useState<readonly Plan[]>([]);
   const [plan, setPlan] = useState<Plan>();
   const [screens, setScreens] = useState<readonly Screen[]>([]);
@@ -47,7 +49,7 @@ export function PourDay({ books, planPage }: DayProps) {
     setPlan(next);
     setDiary(loadDiary(next.name));
     try {
-      setScreens(await work(next, books));
+      setScreens(Object.keys(next.texts).length === 0 ? first : await work(next, books));
     } catch {
       setTrouble('This plan could not be worked out. Open it on the plan page and look at what it says.');
     }
