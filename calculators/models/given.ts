@@ -1,4 +1,4 @@
-import type { Result, Row, Values } from '../core/model.ts';
+import type { Result, Row, Step, Values } from '../core/model.ts';
 
 /** A result with nothing in it but the reasons, when a model cannot or must not answer. */
 export const noResult = (...notes: readonly string[]): Result => ({
@@ -42,3 +42,7 @@ export function known(values: Readonly<Record<string, number | undefined>>): Rec
     ),
   );
 }
+
+/** The lines of working that are numbers or say why there is none: far outside the ranges a series may give neither. */
+export const knownSteps = (steps: readonly Step[]): readonly Step[] =>
+  steps.filter(({ value }) => value === undefined || Number.isFinite(value));

@@ -1,7 +1,7 @@
 import { defineModel, type Check, type Result, type Step, type Values } from '../core/model.ts';
 import { judge, marginOf } from './pour-plan/verdict.ts';
 import { celsius, say } from './pour-plan/say.ts';
-import { known, noResult, notAboveNought, numberAt, textAt } from './given.ts';
+import { known, knownSteps, noResult, notAboveNought, numberAt, textAt } from './given.ts';
 import {
   afterOne,
   afterTwo,
@@ -245,7 +245,7 @@ function run(given: Values): Result {
       unit: 'min',
     });
   if (stay === undefined || !(stay > 0))
-    return { values: known({ biot, drying, time: reach }), steps, checks: [], notes };
+    return { values: known({ biot, drying, time: reach }), steps: knownSteps(steps), checks: [], notes };
 
   const middle = body.map(() => 0);
   const outside = body.map((_, i) => (i === 0 ? 1 : 0));
@@ -297,7 +297,7 @@ function run(given: Values): Result {
       biot,
       drying,
     }),
-    steps,
+    steps: knownSteps(steps),
     checks,
     notes,
   };

@@ -86,3 +86,56 @@ describe('an interval', () => {
     expect(quantile([], 0.5)).toBeNaN();
   });
 });
+
+describe('where a spread comes from', () => {
+  const linear = ({ a = 0, b = 0, c = 0 }: Record<string, number>): { y: number } => ({
+    y: 3 * a + 4 * b + 0 * c,
+  });
+
+  it('shares the variance as a straight sum does: 9 to 16 of 25', () => {
+    // Var(3a + 4b) = 9 + 16 for equal widths. Ranks and 20,000 draws keep it within two in a hundred.
+    const { y } = sampleSpread(
+      linear,
+      { a: 10, b: 10, c: 10 },
+      { a: 1, b: 1, c: 1 },
+      { seed: 's', count: 20_000 },
+    );
+    const shares = Object.fromEntries(y.shares.map(({ name, share }) => [name, share]));
+    expect(shares['a']).toBeCloseTo(9 / 25, 1);
+    expect(Math.abs(shares['a']! - 0.36)).toBeLessThan(0.02);
+    expect(Math.abs(shares['b']! - 0.64)).toBeLessThan(0.02);
+    expect(shares['c']!).toBeLessThan(0.001);
+    expect(y.answered).toBe(1);
+    // The half-width adds in squares: √(3² + 4²) = 5.
+    expect(y.spread).toBeCloseTo(5, 0);
+    expect(Math.abs(y.spread - 5)).toBeLessThan(0.12);
+  });
+
+  it('leaves out what has no answer, and shares what is left the same way', () => {
+    const holed = (values: Record<string, number>): { y: number } =>
+      values['c']! > 10 ? { y: Number.NaN } : linear(values);
+    const { y } = sampleSpread(
+      holed,
+      { a: 10, b: 10, c: 10 },
+      { a: 1, b: 1, c: 1 },
+      { seed: 's', count: 20_000 },
+    );
+    expect(Math.abs(y.answered - 0.5)).toBeLessThan(0.02);
+    const shares = Object.fromEntries(y.shares.map(({ name, share }) => [name, share]));
+    expect(Math.abs(shares['a']! - 0.36)).toBeLessThan(0.03);
+    expect(Math.abs(shares['b']! - 0.64)).toBeLessThan(0.03);
+  });
+
+  it('has no share and no interval where nothing was answered', () => {
+    const { y } = sampleSpread(() => ({ y: Number.NaN }), { a: 1 }, { a: 0.5 }, { seed: 's', count: 50 });
+    expect(y.answered).toBe(0);
+    expect(y.low).toBeNaN();
+    expect(y.shares).toEqual([{ name: 'a', share: 0 }]);
+  });
+
+  it('draws so many times and no more', () => {
+    let runs = 0;
+    sampleSpread(() => ((runs += 1), { y: 1 }), { a: 1 }, { a: 0.5 }, { seed: 's', count: 50 });
+    expect(runs).toBe(50);
+  });
+});

@@ -223,7 +223,12 @@ function voxels({ given, cells, most, partOf, depth }: Setting): Layout {
     wall,
     mirror,
   };
-  const count = voxelSize(body).size.reduce((product, n) => product * n, 1);
+  const { size } = voxelSize(body);
+  if (!size.every((n) => n >= 1))
+    return refused(
+      'The part lies wholly beyond its plane of symmetry: put it on the other side, or halve nothing.',
+    );
+  const count = size.reduce((product, n) => product * n, 1);
   if (!(count <= most)) return tooMany(count, most, spacingThatFits(body, most), thinnest);
   const mesh = voxelMesh(body);
   const sides: Side[] = ['+x', '+y', '+z'];
