@@ -149,7 +149,9 @@ export function entryFromText(text: string, spec: QuantityInput): Entry {
 
 function headFromText(head: string, spec: QuantityInput): Entry {
   const last = head.slice(head.lastIndexOf(' ') + 1);
-  const found = head.includes(' ') && unitChoices(spec.unit).find(({ symbol }) => symbol === last);
+  const found =
+    head.includes(' ') &&
+    unitChoices(spec.unit).find(({ symbol }) => (symbol === '1' ? 'number' : symbol) === last);
   if (found) return { text: head.slice(0, head.lastIndexOf(' ')).trim(), unit: found.symbol, spread: '' };
   return settled({ text: head, unit: homeUnit(spec), spread: '' }, spec);
 }
