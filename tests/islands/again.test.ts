@@ -12,7 +12,7 @@ describe('an exercise that comes back', () => {
 
   it('waits longer each time it is right on its day, and then is done', () => {
     const waits: number[] = [];
-    for (let kept: Return | undefined = { due: '2026-01-01', right: 0 }; kept; ) {
+    for (let kept: Return | undefined = { due: '2026-01-01', right: 0 }; kept;) {
       const next: Return | undefined = afterMarking(kept, true, kept.due);
       if (next) waits.push((Date.parse(next.due) - Date.parse(kept.due)) / 86_400_000);
       kept = next;
