@@ -42,7 +42,7 @@ test('a figure answers to the keyboard', async ({ page }) => {
 
 test('an answer handed in while the page still wakes is marked, not lost', async ({ page }) => {
   await page.route('**/_astro/exercise*.js', async (route) => {
-    await new Promise((resolve) => setTimeout(resolve, 1500));
+    await new Promise((resolve) => setTimeout(resolve, 600));
     await route.continue();
   });
   await page.goto('lessons/how-long-have-i-got/');

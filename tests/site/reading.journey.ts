@@ -23,6 +23,8 @@ test.describe('without JavaScript', () => {
 });
 
 test('the course reads through by its next links', async ({ page }) => {
+  // Every lesson is opened in turn: half a minute on a quiet machine.
+  test.setTimeout(240_000);
   expect(lessons.length).toBeGreaterThan(1);
   await page.goto('contents/');
   await page.locator('main ol a').first().click();

@@ -31,7 +31,7 @@ test('what is typed is found, kept in the address and opened with Enter', async 
   await expect(page).toHaveURL(/#find:q=permability$/);
   await page.reload();
   await expect(page.locator('.found a').first()).toContainText('Permeability');
-  await page.keyboard.press('Enter');
+  await page.getByLabel('What are you looking for?').press('Enter');
   await expect(page).toHaveURL(/glossary\/#permeability$/);
 });
 
