@@ -6,36 +6,14 @@ import { pourOf } from './front/given-pour.ts';
 import { inputs } from './front/inputs.ts';
 import { leastOf, leverOf, levers, whatEachDoes, type Lever } from './front/levers.ts';
 import type { Pour } from './front/pour.ts';
-import type { Front, Race } from './front/race.ts';
+import type { Race } from './front/race.ts';
+import { storyOf } from './front/story.ts';
 import { celsius, say } from './pour-plan/say.ts';
 import { judge } from './pour-plan/verdict.ts';
 
-/** How one section went, with its numbers. */
-function storyOf(pour: Pour, front: Front, c: number): string {
-  const { length } = pour.channels[c]!;
-  const way = `${say(front.reached, 'mm')} of ${say(length, 'mm')}`;
-  const solid = front.solid > 0 ? ` and ${say(front.solid, '%')} solid` : '';
-  switch (front.ended) {
-    case 'filled':
-      return `Full after ${say(front.time, 's')}, the head of the stream at ${celsius(front.temperature)}${solid}.`;
-    case 'froze':
-      return `It freezes at ${way}, after ${say(front.time, 's')}.`;
-    case 'waited':
-      return `The metal stands at its mouth, easier ways taking it, until it is too stiff after ${say(front.time, 's')}.`;
-    case 'gas':
-      return `Gas that cannot leave holds the metal at ${way}.`;
-    case 'held':
-      return front.reached > 0
-        ? `The pressure holds the metal at ${way}.`
-        : `The metal does not enter: it presses with ${say(front.pressure, 'kPa')}, and the mouth resists with ${say(front.resists, 'kPa')}. No warmth changes that.`;
-    case 'never':
-      return 'The metal never comes to it: what is before it does not fill.';
-  }
-}
-
 function checkOf(pour: Pour, race: Race, c: number): Check[] {
   const front = race.fronts[c]!;
-  const story = storyOf(pour, front, c);
+  const story = storyOf(front, pour.channels[c]!.length);
   const barely =
     raceMargin(pour, race, c) >= 0 && entryMargin(front) < 0
       ? ` So says the sum; but the metal presses with ${say(front.pressure, 'kPa')} where the mouth resists with ${say(front.resists, 'kPa')}: under ${entryFactor} times as much, a speck of skin or sand stops it.`
@@ -133,7 +111,7 @@ function run(given: Values): Result {
       title: `${pour.channels[i]!.name}: the metal runs`,
       value: one.reached,
       unit: 'mm',
-      note: storyOf(pour, one, i),
+      note: storyOf(one, pour.channels[i]!.length),
     });
   for (const other of whatEachDoes(pour)) {
     const then = other.race.fronts[at]!;
@@ -142,7 +120,7 @@ function run(given: Values): Result {
       title: `${words[other.lever]}: ${channel.name}, has over needs`,
       value: Math.exp(Math.max(-5, marginIn(other.pour, other.race, at) || -5)),
       unit: '1',
-      note: storyOf(other.pour, then, at),
+      note: storyOf(then, channel.length),
     });
   }
   const fails = race.fronts.some(({ ended }) => ended === 'never') || marginIn(pour, race, at) < 0;
@@ -197,7 +175,8 @@ export const front = defineModel({
     'smooth walls; a front that surges past what the pressure holds falls back; metal does not run back otherwise',
     'the wall takes heat by how long each place has been covered, through the interface coefficient and a mould thick enough that its outside stays cool',
     'flow stops when a fixed share of the metal at the head is solid; until then it is as thin as liquid',
-    'measured lengths rise faster with superheat than this says, most of all where a shell grows on a chilling wall, and slower with suction: 1.6 to 1.7 times from 5 to 30 kPa, here 2.1 to 2.2',
+    'measured lengths rise faster with superheat than this says, most of all where a shell grows on a chilling wall',
+    'suction does less in a measured test than here: 1.6 to 1.7 times the run from 5 to 30 kPa, here 2.1 to 2.2. Entry, thickness of the liquid and tension do not explain it, more of them widens it; the roughest wall would leave 1.8, and 100 mm of head besides the suction 1.9. The metal there must cool the faster the faster it runs, and no source says by how much: so count on less than this from more suction',
     'sections share one flow: what helps one may starve another',
     'air is pushed out through the sand at one temperature; steam and smoke are given, not worked',
   ],

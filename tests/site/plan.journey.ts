@@ -140,10 +140,27 @@ test('a number past its range still counts, with the reason the range ends', asy
 
 test('the solver, asked, stands beside the quick sums and says why they differ', async ({ page }) => {
   await open(page);
-  const solver = page.locator('.ask-solver');
+  const solver = page.locator('.ask-solver', { hasText: 'Freezing, solved' });
   await solver.getByRole('button').click();
   await expect(solver.locator('li').first()).toContainText(/quick sum .* solved .*\./, { timeout: 30_000 });
   await expect(solver).not.toContainText('being solved', { timeout: 30_000 });
   await suction(page).fill('20');
   await expect(solver.locator('li')).toHaveCount(0);
+});
+
+test('the metal, followed from the gate, stands beside the quick sums and says why they differ', async ({
+  page,
+}) => {
+  await open(page, 'plan/#pour-plan:mould.permeability=0.5+AFS');
+  const front = page.locator('.ask-front');
+  await front.getByRole('button', { name: 'Follow the metal' }).click();
+  await expect(front.locator('li')).toHaveCount(3, { timeout: 30_000 });
+  await expect(front.locator('li').first()).toContainText(
+    /^Webs\. Quick sum: flows for .* Followed: full after .* less and less sand to leave by/,
+  );
+  await suction(page).fill('0');
+  await expect(front.locator('li')).toHaveCount(0);
+  await expect(decision(page, 'entry')).toHaveAttribute('data-verdict', 'fails');
+  await front.getByRole('button').click();
+  await expect(front.locator('li').first()).toContainText('does not enter', { timeout: 30_000 });
 });

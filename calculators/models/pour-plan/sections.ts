@@ -11,6 +11,7 @@ export interface Section {
   /** The two sides of the opening the metal enters; equal for a round one. */
   readonly sides: readonly [number, number];
   readonly channel: number;
+  readonly round: boolean;
   readonly volume: number;
   readonly piece: number;
   readonly modulus: number;
@@ -72,6 +73,7 @@ export function readSections(working: Working): Section[] {
         thickness: Math.min(thickness, width),
         sides: [thickness, width] as const,
         channel,
+        round: shape === 'rod',
         piece,
         volume: piece * Math.max(1, numberIn(row, 'pieces', 1)),
         modulus: working.work(`${id}.modulus`, `Modulus, ${name}`, modulus, { V: piece, A: cooled }),

@@ -3,6 +3,7 @@ import type { Output } from '../../../calculators/core/model.ts';
 import type { Outcome, Reply } from '../../workers/plan-outcome.ts';
 import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
 import { ModelForm, type MaterialName } from '../model-form.tsx';
+import { AskFront } from './ask-front.tsx';
 import { AskSolver } from './ask-solver.tsx';
 import { Decision, NumberRow, VerdictMark, type Equations } from './decision.tsx';
 import { namesOf } from './names.ts';
@@ -349,6 +350,7 @@ export function PourPlan(props: PlanProps) {
             <NumberRow key={name} name={name} {...worked} />
           ))}
         </ul>
+        <AskFront texts={open.texts} books={books} of={key} blocked={!awake || stale} />
         <AskSolver texts={open.texts} books={books} outcome={outcome} of={key} blocked={!awake || stale} />
         {outcome.result.notes.length > 0 && (
           <>

@@ -21,12 +21,25 @@ const aluminium: Metal = {
   gate: 0,
 };
 
-const length = (wall: { b: number; h: number }, d: number, celsius: number, suction: number): number =>
+interface Changed {
+  readonly mu?: number;
+  readonly loss?: number;
+  readonly gamma?: number;
+  readonly head?: number;
+}
+
+const length = (
+  wall: { b: number; h: number },
+  d: number,
+  celsius: number,
+  suction: number,
+  { loss = 0.5, head = 0, ...metal }: Changed = {},
+): number =>
   follow(
-    pour([{ shape: 'round', thickness: d, length: 3 }], {
-      metal: { ...aluminium, gate: celsius + 273.15 },
+    pour([{ shape: 'round', thickness: d, length: 3, loss }], {
+      metal: { ...aluminium, ...metal, gate: celsius + 273.15 },
       mould: { ...open, ...wall, temperature: 293.15 },
-      drive: push({ suction }),
+      drive: push({ suction, head }),
       cells: 200,
     }),
   ).fronts[0]!.reached;
@@ -73,5 +86,51 @@ describe('beside measured fluidity', () => {
     const power = Math.log2(length(wall, 0.008, 690, 10_000) / length(wall, 0.004, 690, 10_000));
     expect(power).toBeGreaterThan(1);
     expect(power).toBeLessThan(2);
+  });
+});
+
+/**
+ * Why suction does more here than in the published test, 1.72 in quartz and 1.55 in steel: what each part of the
+ * model is worth, so that nobody looks for the gap where it is not. A resistance that goes with the square of the
+ * speed leaves the run going with √p, and friction as rough as can be with ∛p: x·v² ∝ p, so x ∝ p^⅓·t^⅔ and
+ * 6^⅓ = 1.82 at one time to stop. Both measured ratios lie below that, so no loss of pressure explains them: at
+ * 30 kPa the metal must stay fluid for a shorter time, (1.72/1.82)^1.5 = 0.92 and (1.55/1.82)^1.5 = 0.79 at most.
+ * To close the gap in this model the coefficient at the wall would have to grow with the speed to the power 0.3 in
+ * quartz and 0.45 in steel (ratio 2.15^(1 − m), 2.23^(1 − m)). No source was found that says so, so it is not in.
+ * The air path of such an apparatus counts too (Imono 67(4) (1995) 246, abstract, read); what it was here is not known.
+ */
+describe('what the trend with suction does not come from', () => {
+  const cases = [
+    { name: 'quartz', wall: { b: 1500, h: 5000 }, measured: 1.72 },
+    { name: 'steel', wall: { b: 8000, h: 5000 }, measured: 1.55 },
+  ];
+  const ratio = (wall: { b: number; h: number }, change?: Changed, d = 0.004): number =>
+    length(wall, d, 690, 30_000, change) / length(wall, d, 690, 5000, change);
+
+  it.each(cases)(
+    'entry loss, thickness of the liquid and tension: more of each widens it in $name',
+    (one) => {
+      const plain = ratio(one.wall);
+      for (const change of [{ loss: 5 }, { mu: 0.012 }, { gamma: 2.5 }, { mu: 0 }])
+        expect(ratio(one.wall, change)).toBeGreaterThan(plain);
+    },
+  );
+
+  it.each(cases)('a head of its own, 100 mm, that the test may have had: $name', ({ wall, measured }) => {
+    // How deep the tube was dipped is not in the abstract. It takes the ratio from 2.15 to 1.86, from 2.23 to 1.91.
+    const with100 = ratio(wall, { head: 0.1 });
+    expect(with100).toBeGreaterThan(1.8);
+    expect(with100).toBeLessThan(1.95);
+    expect(with100).toBeGreaterThan(measured);
+  });
+
+  it('a wall that touches perfectly: right in quartz, but the runs are then far shorter than the 31 cm measured', () => {
+    const wall = { b: 1500, h: 1e6 };
+    for (const d of [0.004, 0.006]) {
+      expect(ratio(wall, {}, d)).toBeLessThan(1.72);
+      expect(length(wall, d, 690, 15_000)).toBeLessThan(0.155);
+    }
+    const steel = { b: 8000, h: 1e6 };
+    for (const d of [0.004, 0.006]) expect(ratio(steel, {}, d)).toBeGreaterThan(1.55);
   });
 });
