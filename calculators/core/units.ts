@@ -221,6 +221,7 @@ const table = {
   cfm: { name: 'cubic foot per minute', dimension: flow, factor: foot ** 3 / 60 },
   'kg/s': { name: 'kilogram per second', dimension: [0, 1, -1, 0, 0], factor: 1 },
   'g/s': { name: 'gram per second', dimension: [0, 1, -1, 0, 0], factor: 1e-3 },
+  'mg/s': { name: 'milligram per second', dimension: [0, 1, -1, 0, 0], factor: 1e-6 },
   'K/s': { name: 'kelvin per second', dimension: [0, 0, -1, 1, 0], factor: 1 },
   'K/min': { name: 'kelvin per minute', dimension: [0, 0, -1, 1, 0], factor: 1 / 60 },
   '1/K': { name: 'per kelvin', dimension: [0, 0, 0, -1, 0], factor: 1 },

@@ -3,8 +3,9 @@ import type { Input, Model, Output, Values } from '../core/model.ts';
 import { readQuantity, type Reading } from '../core/quantity.ts';
 import { solve } from '../core/solve.ts';
 import { completeInputs, type ResolvedMaterials } from '../models/inputs.ts';
-import { findUnit, unitsLike, type UnitSymbol } from '../core/units.ts';
+import { findUnit, type UnitSymbol } from '../core/units.ts';
 import type { DesignStart, Givens, NumberExercise, Part, StepsExercise, Variant } from './definition.ts';
+import { figuresOfAnswer, type Written as Typed } from './figures.ts';
 
 /** Where an exercise finds what computes its answer. */
 export interface Library {
@@ -27,7 +28,7 @@ export interface Question {
   readonly values: Values;
   /** How each quantity is written. */
   readonly written: Readonly<Record<string, Written>>;
-  /** Significant figures the givens allow, never fewer than two. */
+  /** Significant figures the givens allow, never fewer than two nor more than four. */
   readonly figures: number;
   readonly tolerance: string;
 }
@@ -52,13 +53,6 @@ export function numbersOf(values: Values): Record<string, number> {
   return Object.fromEntries(
     Object.entries(values).flatMap(([name, value]) => (typeof value === 'number' ? [[name, value]] : [])),
   );
-}
-
-/** The unit a number has inside the equation: its own where the formula is empirical, else the coherent one. */
-export function equationUnit(formula: Formula, symbol: string): UnitSymbol {
-  const own = formula.symbols[symbol]?.unit ?? '1';
-  if (formula.empirical) return own;
-  return unitsLike(own).find(({ factor, offset }) => factor === 1 && offset === 0)?.symbol ?? own;
 }
 
 /** Reads one given; throws a sentence when the text does not fit the symbol or input. */
@@ -90,6 +84,9 @@ export interface Carried {
   readonly value: number;
   readonly text: string;
   readonly figures: number;
+  /** As it was shown: its number and unit. */
+  readonly written: number;
+  readonly unit: UnitSymbol;
 }
 
 /** The question a part asks, given the answers of the parts it builds on. */
@@ -140,21 +137,25 @@ function question(
 
   const values: Record<string, Values[string]> = {};
   const written: Record<string, Written> = {};
-  const figures: number[] = [];
+  const typed: Record<string, Typed> = {};
   for (const [name, text] of Object.entries(given)) {
     const spec = specs[name];
     if (!spec) throw new Error(`"${name}" is given, but there are only ${Object.keys(specs).join(', ')}`);
     const earlier = carried[name];
     const read = earlier ?? readGiven(text, spec, name);
     values[name] = typeof read === 'object' ? read.value : read;
-    if (typeof read === 'object') figures.push(read.figures);
-    if (typeof read === 'object' && 'written' in read) written[name] = read;
+    if (typeof read === 'object') typed[name] = read;
+    if (typeof read === 'object' && 'ok' in read) written[name] = read;
   }
   if (model) {
     const texts = Object.fromEntries(Object.entries(given).filter(([name]) => !carried[name]));
     const complete = modelValues(model, texts, library.materials);
     for (const [name, value] of Object.entries(complete)) if (!carried[name]) values[name] = value;
   }
+  const fewest = Math.min(...Object.values(typed).map(({ figures }) => figures));
+  const figures =
+    (formula && figuresOfAnswer(formula, asked.find, numbersOf(values), typed, answerUnit as UnitSymbol)) ??
+    fewest;
   return {
     calculation,
     find: asked.find,
@@ -163,7 +164,7 @@ function question(
     given,
     values,
     written,
-    figures: Math.max(2, Math.min(...figures, 4)),
+    figures: Math.max(2, Math.min(4, figures)),
     tolerance,
   };
 }

@@ -1,6 +1,6 @@
 import { printQuantity, unitLabel } from '../core/print.ts';
 import { readQuantity, readSpread } from '../core/quantity.ts';
-import { fromSI, toSI, unit, widthFromSI } from '../core/units.ts';
+import { fromSI, toSI, unit, widthFromSI, type UnitSymbol } from '../core/units.ts';
 import { answerOf, partQuestion, questionOf, type Carried, type Library, type Question } from './answer.ts';
 import type {
   ChoiceExercise,
@@ -12,7 +12,8 @@ import type {
   StepsExercise,
   Variant,
 } from './definition.ts';
-import { wrongWays } from './mistakes.ts';
+import { lastPlaceOf } from './figures.ts';
+import { wrongWays, type WrongWay } from './mistakes.ts';
 
 export interface Marked {
   /** `unread`: no number could be read, so nothing is marked and nothing is lost. */
@@ -106,6 +107,8 @@ const isClose = (question: Question, value: number, answer: number): boolean =>
 interface Candidate {
   readonly value: number;
   readonly unit: 'right' | 'wrong' | 'missing';
+  /** Half of the last place written, in SI. */
+  readonly half: number;
 }
 interface ReadAnswer {
   /** What the text can mean, in SI; the likeliest first. */
@@ -123,12 +126,16 @@ function readAnswer({ answerUnit, sought }: Question, text: string): ReadAnswer 
   if (!bare.ok) return { says: reading.ok ? 'Write the answer as a number and its unit.' : reading.message };
   const { written, figures } = bare;
   // The bare number in the unit asked for, and in the unit the equation is written in.
-  const plain = [answerUnit, sought.unit].map((symbol) => toSI(written, symbol));
-  if (!named) {
-    return { candidates: plain.map((value) => ({ value, unit: 'missing' as const })), written, figures };
-  }
-  const candidates: Candidate[] = plain.map((value) => ({ value, unit: 'wrong' as const }));
-  if (reading.ok) candidates.unshift({ value: reading.value, unit: 'right' });
+  const as = (symbol: UnitSymbol, unit: Candidate['unit']): Candidate => ({
+    value: toSI(written, symbol),
+    half: lastPlaceOf({ written, unit: symbol, figures }) / 2,
+    unit,
+  });
+  const plain = (unit: Candidate['unit']): Candidate[] =>
+    [answerUnit, sought.unit].map((symbol) => as(symbol, unit));
+  if (!named) return { candidates: plain('missing'), written, figures };
+  const candidates = plain('wrong');
+  if (reading.ok) candidates.unshift({ ...as(reading.unit, 'right'), value: reading.value });
   return { candidates, written, figures };
 }
 
@@ -143,8 +150,9 @@ function diagnosis(question: Question, mistakes: readonly Mistake[], read: ReadA
   const answer = answerOf(question);
   if (!answer.ok) return answer.reason;
   const [best] = read.candidates;
-  for (const { value } of read.candidates) {
-    const way = wrongWays(question, mistakes).find((wrong) => isClose(question, value, wrong.value));
+  const ways = wrongWays(question, mistakes);
+  for (const candidate of read.candidates) {
+    const way = nearestWay(question, ways, candidate);
     if (way) return way.says;
   }
   const shown = fromSI(answer.value, question.answerUnit);
@@ -159,6 +167,24 @@ function diagnosis(question: Question, mistakes: readonly Mistake[], read: ReadA
   return own < shown
     ? 'Too small. Write down the line with the numbers in, each with its unit.'
     : 'Too large. Write down the line with the numbers in, each with its unit.';
+}
+
+/**
+ * The mistake that leads closest to the number written, among those within tolerance. Those that round to the very
+ * figures written are equally close, and then the one named first speaks: the file's own before any slip.
+ */
+function nearestWay(
+  question: Question,
+  ways: readonly WrongWay[],
+  { value, half }: Candidate,
+): WrongWay | undefined {
+  let best: { way: WrongWay; off: number } | undefined;
+  for (const way of ways) {
+    if (!isClose(question, value, way.value)) continue;
+    const off = Math.max(Math.abs(way.value - value), half);
+    if (!best || off < best.off * (1 - 1e-9)) best = { way, off };
+  }
+  return best?.way;
 }
 
 /**
@@ -201,7 +227,9 @@ function usesOwn(
 }
 
 export function carriedFrom(question: Question, value: number): Carried {
-  return { value, text: printAnswer(question, value), figures: question.figures };
+  const figures = figuresShown(question, value);
+  const written = fromSI(value, question.answerUnit);
+  return { value, text: printAnswer(question, value), figures, written, unit: question.answerUnit };
 }
 
 /** Marks a choice: `chosen` are positions in the file's own order. All or nothing. */

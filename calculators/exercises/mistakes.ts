@@ -3,8 +3,9 @@ import type { SymbolSpec } from '../core/formula.ts';
 import type { Input, Scalar, Values } from '../core/model.ts';
 import { plainNumber, unitLabel } from '../core/print.ts';
 import { constantsOf } from '../core/solve.ts';
+import { equationUnit } from '../core/sum-units.ts';
 import { fromSI, toSI, unit, type UnitSymbol } from '../core/units.ts';
-import { answerOf, equationUnit, numbersOf, type Question } from './answer.ts';
+import { answerOf, numbersOf, type Question } from './answer.ts';
 import type { Mistake, Slip } from './definition.ts';
 
 /** A value a recognised mistake leads to, in SI, with what to say about it. */

@@ -2,11 +2,11 @@ import { parseEquation } from '../core/expression.ts';
 import type { Formula } from '../core/formula.ts';
 import { printNumber, printQuantity, unitLabel } from '../core/print.ts';
 import { constantsOf, rearrange, type Solved } from '../core/solve.ts';
+import { equationUnit } from '../core/sum-units.ts';
 import { substituted } from '../core/typeset.ts';
 import { fromSI } from '../core/units.ts';
 import {
   answerOf,
-  equationUnit,
   numbersOf,
   partQuestion,
   questionOf,

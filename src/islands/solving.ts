@@ -1,6 +1,7 @@
 import type { Formula, SymbolSpec } from '../../calculators/core/formula.ts';
 import { printNumber } from '../../calculators/core/print.ts';
 import { rearrange, solve, type Warning } from '../../calculators/core/solve.ts';
+import { equationUnit } from '../../calculators/core/sum-units.ts';
 import { substituted } from '../../calculators/core/typeset.ts';
 import { fromSI, toSI } from '../../calculators/core/units.ts';
 
@@ -32,7 +33,7 @@ export function answerOf(formula: Formula, given: Readonly<Record<string, number
     const spec = specs[symbol]!;
     const value = spec.constant === undefined ? given[symbol] : toSI(spec.constant, spec.unit);
     if (value === undefined) return spec.sign ?? symbol;
-    const text = printNumber(formula.empirical === true ? fromSI(value, spec.unit) : value, {
+    const text = printNumber(fromSI(value, equationUnit(formula, symbol)), {
       figures: 4,
     }).replace(/\.?0+(?= |$)/, (zeros, at: number, whole: string) =>
       whole.slice(0, at + 1).includes('.') ? '' : zeros,

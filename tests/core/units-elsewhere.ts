@@ -96,6 +96,7 @@ export const elsewhere: Partial<
   'm³/h': { si: ['m3/s', 'm^3/s'], ucum: 'm3/h', math: 'm^3/hour' },
   cfm: { si: ['m3/s', 'm^3/s'], ucum: '[cft_i]/min', math: 'cuft/minute' },
   'g/s': { si: ['kg/s', 'kg/s'], ucum: 'g/s', math: 'g/s' },
+  'mg/s': { si: ['kg/s', 'kg/s'], ucum: 'mg/s', math: 'mg/s' },
   'K/min': { si: ['K/s', 'K/s'], ucum: 'K/min', math: 'K/minute' },
   'g/mol': { si: ['kg/mol', 'kg/mol'], ucum: 'g/mol', math: 'g/mol' },
   'kJ/mol': { si: ['J/mol', 'J/mol'], ucum: 'kJ/mol', math: 'kJ/mol' },

@@ -97,6 +97,52 @@ export const slope = defineFormula({
   examples: [],
 });
 
+export const stack = defineFormula({
+  id: 'test/stack',
+  title: 'Height of two that stand on each other',
+  answers: 'How high is it?',
+  equation: 'H = a + b',
+  symbols: {
+    H: { name: 'height', unit: 'm', show: 'mm', range: [0, 10] },
+    a: { name: 'lower', unit: 'm', show: 'mm', range: [0, 10] },
+    b: { name: 'upper', unit: 'm', show: 'mm', range: [0, 10] },
+  },
+  assumes: [],
+  source: byHand,
+  examples: [],
+});
+
+export const pair = defineFormula({
+  id: 'test/pair',
+  title: 'Pull of two weights on a lever',
+  answers: 'How hard does it pull?',
+  equation: 'M = (p + q) * l',
+  symbols: {
+    M: { name: 'moment', unit: 'J' },
+    p: { name: 'first weight', unit: 'N', range: [0, 100] },
+    q: { name: 'second weight', unit: 'N', range: [0, 100] },
+    l: { name: 'arm', unit: 'm', range: [0, 10] },
+  },
+  assumes: [],
+  source: byHand,
+  examples: [],
+});
+
+export const dust = defineFormula({
+  id: 'test/dust',
+  title: 'Dust in a draught',
+  answers: 'How much dust is in the air?',
+  equation: 'C = G / Q',
+  symbols: {
+    C: { name: 'dust in the air', unit: 'mg/m³', range: [0, 100] },
+    G: { name: 'dust given off', unit: 'kg/s', show: 'g/s', range: [0, 1] },
+    Q: { name: 'air drawn through', unit: 'm³/s', show: 'm³/h', range: [0, 10] },
+  },
+  assumes: [],
+  source: byHand,
+  examples: [],
+});
+
 /** Holds when the head is at least 100 mm. */
 export const headCheck: Model = defineModel({
   id: 'test-plan',
@@ -128,7 +174,7 @@ export const headCheck: Model = defineModel({
 });
 
 const formulas: Record<string, Formula> = Object.fromEntries(
-  [fall, run, gas, disc, lid, slope].map((f) => [f.id, f as Formula]),
+  [fall, run, gas, disc, lid, slope, stack, pair, dust].map((f) => [f.id, f as Formula]),
 );
 
 export const library: Library = {

@@ -173,6 +173,13 @@ describe('steps worked by hand', () => {
     const carried = mark('101.3 kPa', '41.3 kPa');
     gets(carried['air']!, 1, /sea/);
     gets(carried['left']!, 2, /own earlier answer/);
+    // At 300 m, 97.77 kPa by the table. Without the power 101.325 × (1 − 300 ÷ 44 331) = 100.64, and the sea has
+    // 101.325: each lies within 1 % of the other, and the nearest is named.
+    const low = variant({ p_g: '60.0 kPa', z: '300 m' });
+    const air = (text: string) => markSteps(asked, low, { air: text, left: '' }, library)['air']!;
+    gets(air('97.77 kPa'), 2);
+    gets(air('101.3 kPa'), 1, /sea/);
+    gets(air('100.6 kPa'), 1, /power is missing/);
     // the gauge added: 85.60 + 60.0
     gets(mark('85.60 kPa', '145.6 kPa')['left']!, 1, /downwards/);
   });

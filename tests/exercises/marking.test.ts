@@ -84,6 +84,51 @@ describe('a number', () => {
     expect(mark('1.95 m/s', one).verdict).toBe('right');
   });
 
+  const sum = (find: string, given: Record<string, string>, text: string, formula = 'test/stack') =>
+    mark(text, { ...fixed, formula, find, given, tolerance: '0.01 %', mistakes: untaken(find) }).verdict;
+  const untaken = (find: string) => [
+    { equation: `${find} = 1000`, says: 'Not that.' },
+    { equation: `${find} = 2000`, says: 'Nor that.' },
+  ];
+
+  it('of a sum counts decimal places, not figures', () => {
+    // 1200 + 5 = 1205: both known to the millimetre, so half of one may be lost. One figure of 5 would allow 50.
+    const given = { a: '1200 mm', b: '5 mm' };
+    expect(sum('H', given, '1205 mm')).toBe('right');
+    expect(sum('H', given, '1205.4 mm')).toBe('right');
+    expect(sum('H', given, '1206 mm')).toBe('wrong');
+    expect(sum('H', given, '1200 mm')).toBe('wrong');
+    // 12.34 + 5.6 = 17.94, known to the tenth: 17.9.
+    expect(sum('H', { a: '12.34 mm', b: '5.6 mm' }, '17.9 mm')).toBe('right');
+    expect(sum('H', { a: '12.34 mm', b: '5.6 mm' }, '17.8 mm')).toBe('wrong');
+    // The place is that of the coarser term, whatever its unit: 1.2 m is known to 100 mm, 2 figures count.
+    expect(sum('H', { a: '1.2 m', b: '5 mm' }, '1200 mm')).toBe('right');
+  });
+
+  it('of a difference has what its places leave, never fewer than two figures', () => {
+    // 97.8 − 95.2 = 2.6, known to the tenth: three figures of the givens would ask for 2.60.
+    expect(sum('b', { H: '97.8 mm', a: '95.2 mm' }, '2.6 mm')).toBe('right');
+    expect(sum('b', { H: '97.8 mm', a: '95.2 mm' }, '2.64 mm')).toBe('right');
+    expect(sum('b', { H: '97.8 mm', a: '95.2 mm' }, '2.66 mm')).toBe('wrong');
+    // 97.8 − 97.2 = 0.6 has one figure left; two count, so 0.60 ± 0.005.
+    expect(sum('b', { H: '97.8 mm', a: '97.2 mm' }, '0.6 mm')).toBe('right');
+    expect(sum('b', { H: '97.8 mm', a: '97.2 mm' }, '0.62 mm')).toBe('wrong');
+  });
+
+  it('of a product of sums has the fewest figures after each sum has its own', () => {
+    // 99.6 + 5 = 104.6, known to 1: three figures, 105. Times 2.000: 209.2 to three figures, ± 0.5.
+    const given = { p: '99.6 N', q: '5 N', l: '2.000 m' };
+    expect(sum('M', given, '209 J', 'test/pair')).toBe('right');
+    expect(sum('M', given, '209.6 J', 'test/pair')).toBe('right');
+    expect(sum('M', given, '210 J', 'test/pair')).toBe('wrong');
+  });
+
+  it('does not lose figures to a written nought', () => {
+    // 12.34 + 0 = 12.34: nothing stands on it, and that is exact.
+    expect(sum('H', { a: '12.34 mm', b: '0 mm' }, '12.34 mm')).toBe('right');
+    expect(sum('H', { a: '12.34 mm', b: '0 mm' }, '12.4 mm')).toBe('wrong');
+  });
+
   it('written with one figure too few is told so', () => {
     // h = 75 mm: v = √(2 × 9.80665 × 0.075) = 1.21285 m/s, which one figure makes 1.
     const marked = mark('1 m/s', { ...fixed, given: { h: '75 mm' } });

@@ -29,6 +29,26 @@ describe('a worked answer', () => {
     expect(lines[0]).toMatch(/^h = v\^2 \/ /);
   });
 
+  it('of milligrams in the air goes in milligrams throughout', () => {
+    const air = {
+      ...fallFile,
+      formula: 'test/dust',
+      find: 'C',
+      given: { G: '0.0020 g/s', Q: '720 m³/h' },
+      vary: {},
+    };
+    const exercise = readExercise('x', air);
+    if (exercise.kind !== 'number') throw new Error(exercise.kind);
+    // 0.0020 g/s = 2 mg/s; 720 m³ ÷ 3600 s = 0.2 m³/s; 2 ÷ 0.2 = 10 mg/m³
+    expect(workedNumber(exercise, drawVariant(exercise, '1'), library).map(({ text }) => text)).toEqual([
+      'G = 0.0020 g/s = 2 mg/s',
+      'Q = 720 m³/h = 0.2 m³/s',
+      'C = G / Q',
+      'C = 2 / 0.2',
+      'C = 10 mg/m³',
+    ]);
+  });
+
   it('keeps an angle in degrees', () => {
     const tilted = {
       ...fallFile,

@@ -207,4 +207,8 @@ export function fingerprint(model: Model, materials: ResolvedMaterials): string 
   return sha256(canonical(figures.sort(([a], [b]) => (a! < b! ? -1 : 1))));
 }
 
-export const sentence = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+export const sentence = (error: unknown): string => {
+  const said = error instanceof Error ? error.message : String(error);
+  // What the language itself throws ends without a full stop.
+  return /[.?]$/.test(said) ? said : `${said}.`;
+};
