@@ -2,58 +2,35 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { crc32 as zlibCrc } from 'node:zlib';
 import { createContext, runInContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
-import { partQuestion, questionOf, answerOf, type Carried } from '../../../calculators/exercises/answer.ts';
-import type { Exercise, Variant } from '../../../calculators/exercises/definition.ts';
-import { carriedFrom, markNumber, markSteps } from '../../../calculators/exercises/marking.ts';
-import { wrongWays } from '../../../calculators/exercises/mistakes.ts';
+import type { Exercise } from '../../../calculators/exercises/definition.ts';
 import { formatSchemas } from '../../../calculators/exercises/sets/formats.ts';
-import { libraryOf } from '../../../calculators/exercises/sets/marking-hand-ins.ts';
 import { qtiPackage } from '../../../calculators/exercises/sets/qti/package.ts';
-import { gradedSet, type GradedSet } from '../../../calculators/exercises/sets/set-file.ts';
 import { faultOf } from '../../../calculators/exercises/sets/schema.ts';
 import { scormFiles } from '../../../calculators/exercises/sets/scorm.ts';
 import { crc32, zip } from '../../../calculators/exercises/sets/zip.ts';
 import { valuesOf } from '../../../calculators/exercises/variants.ts';
-import { fromSI } from '../../../calculators/core/units.ts';
 import { classDraft, handInOf, pupils } from './class-of-thirty.ts';
-import { bank, draftOf, fileOf, modelOf, setOf } from './course-bank.ts';
+import { fileOf, setOf } from './course-bank.ts';
+import {
+  exercises,
+  expressed,
+  files,
+  items,
+  numberTries,
+  packed,
+  stepsTries,
+  tag,
+  variantOf,
+} from './qti-course.ts';
 import { all, begin, parse, score } from './qti-evaluator.ts';
 
-/** Sets of forty of every exercise of the course, so that every kind and formula passes through. */
-const ids = bank.exercises.map(({ id }) => id);
-const files = Array.from({ length: Math.ceil(ids.length / 40) }, (_, at) =>
-  fileOf(draftOf(ids.slice(40 * at, 40 * (at + 1)), { id: `all-${at + 1}` })),
-);
-const packed = files.map((file) => ({ file, ...qtiPackage(file) }));
-const graded = files.map(gradedSet);
-const exercises = graded.flatMap(({ questions }) => questions);
-const formulas = Object.assign({}, ...graded.map((one) => one.formulas)) as GradedSet['formulas'];
-const library = libraryOf({ ...graded[0]!, formulas }, modelOf);
-const items = new Map(
-  packed.flatMap(({ files: inside }) =>
-    Object.entries(inside).flatMap(([path, text]) =>
-      path.startsWith('items/') ? [[path.slice(6, -4), text] as const] : [],
-    ),
-  ),
-);
-const expressed = exercises.filter(({ id }) => items.has(id));
-
-/** The variant an item drew, from the places it drew. */
-function variantOf(exercise: Exercise, at: (name: string) => number): Variant {
-  const vary = 'vary' in exercise ? exercise.vary : {};
-  const drawn = Object.entries(vary).map(
-    ([name, variation]) => [name, valuesOf(variation)[at(name)]!] as const,
-  );
-  return {
-    seed: '',
-    given: { ...('given' in exercise ? exercise.given : {}), ...Object.fromEntries(drawn) },
-    order: [],
-  };
-}
 const places = (exercise: Exercise, turn: number) => {
   const names = 'vary' in exercise ? Object.keys(exercise.vary) : [];
   return (name: string, most: number): number => (turn * 7 + names.indexOf(name) * 3 + turn) % most;
 };
+
+const numbersIn = (responses: Readonly<Record<string, string>>): Record<string, number> =>
+  Object.fromEntries(Object.entries(responses).map(([name, text]) => [name, Number(text)]));
 
 describe('the QTI package', () => {
   it('holds well-formed items that say what they declare, and lists every exercise it leaves out', () => {
@@ -96,45 +73,13 @@ describe('the QTI package', () => {
         const at = places(exercise, turn);
         const variant = variantOf(exercise, (name) => at(name, valuesOf(exercise.vary[name]!).length));
         const draw = (variable: string, most: number): number => {
-          const name = Object.keys(exercise.vary).find(
-            (one) => variable === `INDEX_${one.replace(/[^A-Za-z0-9]/g, '_')}`,
-          )!;
+          const name = Object.keys(exercise.vary).find((one) => variable === `INDEX_${tag(one)}`)!;
           return at(name, most) + 1;
         };
         const session = begin(items.get(id)!, draw);
         expect(score(session, {})).toBe(0);
-        const question = questionOf(exercise, variant, library);
-        const answer = answerOf(question);
-        if (!answer.ok) throw new Error(answer.reason);
-        const shown = fromSI(answer.value, question.answerUnit);
-        const wrong = wrongWays(question, exercise.mistakes).map(({ value }) =>
-          fromSI(value, question.answerUnit),
-        );
-        const tries = [
-          shown,
-          shown * 1.0149,
-          shown * 0.985,
-          shown * 1.021,
-          shown * 1.06,
-          shown * 0.94,
-          -shown,
-          ...wrong,
-        ].filter((x) => Number.isFinite(x) && Math.abs(x) < 1e15);
-        for (const value of tries) {
-          const text = value.toPrecision(8);
-          const own = markNumber(
-            exercise,
-            variant,
-            `${text} ${question.answerUnit === '1' ? '' : question.answerUnit}`,
-            library,
-          );
-          if (own.verdict === 'unread') continue;
-          // Marking also tries the number in the equation's unit; in QTI it stands in the unit asked for.
-          if (own.verdict === 'right' && own.unit === 'wrong') continue;
-          expect(score(session, { RESPONSE: Number(text) }), `${text} for ${shown}`).toBe(
-            own.verdict === 'right' ? exercise.marks : 0,
-          );
-        }
+        for (const { responses, marks } of numberTries(exercise, variant))
+          expect(score(session, numbersIn(responses)), JSON.stringify(responses)).toBe(marks);
       }
     },
   );
@@ -148,42 +93,13 @@ describe('the QTI package', () => {
         const variant = variantOf(exercise, (name) => at(name, valuesOf(exercise.vary[name]!).length));
         const draw = (variable: string, most: number): number =>
           at(
-            Object.keys(exercise.vary).find(
-              (one) => variable === `INDEX_${one.replace(/[^A-Za-z0-9]/g, '_')}`,
-            )!,
+            Object.keys(exercise.vary).find((one) => variable === `INDEX_${tag(one)}`)!,
             most,
           ) + 1;
-        // Right throughout; then the first part off by a tenth and followed; then left blank.
-        for (const slip of [1, 1.1, 0.8, undefined]) {
-          const carried: Record<string, Carried> = {};
-          const answers: Record<string, string> = {};
-          const responses: Record<string, number> = {};
-          let possible = true;
-          for (const [n, part] of exercise.parts.entries()) {
-            const question = partQuestion(exercise, part, variant, carried, library);
-            const answer = answerOf(question);
-            if (!answer.ok) {
-              possible = false;
-              break;
-            }
-            const shown = fromSI(answer.value, question.answerUnit) * (n === 0 ? (slip ?? 1) : 1);
-            const blank = n === 0 && slip === undefined;
-            const text = shown.toPrecision(8);
-            answers[part.id] = blank
-              ? ''
-              : `${text} ${question.answerUnit === '1' ? '' : question.answerUnit}`;
-            if (!blank) responses[`RESPONSE_${part.id.replace(/[^A-Za-z0-9]/g, '_')}`] = Number(text);
-            const marked = markSteps(exercise, variant, answers, library)[part.id]!;
-            carried[part.id] = carriedFrom(question, marked.value ?? answer.value);
-          }
-          if (!possible) continue;
-          const own = markSteps(exercise, variant, answers, library);
-          const expected = exercise.parts.reduce(
-            (sum, part) => sum + (own[part.id]!.verdict === 'right' ? part.marks : 0),
-            0,
+        for (const { responses, marks } of stepsTries(exercise, variant))
+          expect(score(begin(items.get(id)!, draw), numbersIn(responses)), JSON.stringify(responses)).toBe(
+            marks,
           );
-          expect(score(begin(items.get(id)!, draw), responses), `slip ${slip}`).toBe(expected);
-        }
       }
     },
   );
