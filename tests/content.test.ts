@@ -279,3 +279,12 @@ describe('the course', () => {
     expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
   });
 });
+
+describe('the words of exercises', () => {
+  it('have printed apostrophes, which nothing puts in for them', () => {
+    const straight = filesOf('exercises', /\.yaml$/).flatMap(({ slug, text }) =>
+      (text.match(/^(?!.*(?:equation|given|vary):).*[a-z]'s\b.*$/gm) ?? []).map((line) => `${slug}: ${line}`),
+    );
+    expect(straight).toEqual([]);
+  });
+});

@@ -27,6 +27,8 @@ export interface QuantityInput extends InputBase {
   readonly usual?: number;
   /** Half-width of the 95 % interval of `usual`, as text: `'2 mm'` or `'20 %'`. */
   readonly spread?: string;
+  /** Not asked in a row whose choice of that name is this one: a round bar has no width. */
+  readonly unless?: { readonly choice: string; readonly is: string };
   /** The number comes from this property of the material chosen in that input, until the reader writes their own. */
   readonly from?: { readonly input: string; readonly property: string };
 }

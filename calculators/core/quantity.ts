@@ -74,14 +74,23 @@ const kinds: readonly (readonly [UnitSymbol, string])[] = [
   ['K', 'a temperature'],
   ['ΔK', 'a temperature difference'],
   ['deg', 'an angle'],
+  ['darcy', 'a permeability'],
+  ['mg/m³', 'dust or fume in air'],
   ['1', 'a plain number or a percentage'],
 ];
 
-const angles: readonly string[] = ['deg', 'rad'];
+/** Units that share a dimension with others and measure something else: never offered for one another. */
+const apart: readonly (readonly string[])[] = [
+  ['deg', 'rad'],
+  ['darcy', 'AFS'],
+  ['mg/m³', 'µg/m³'],
+];
 
 /** Units a field of this unit offers: same dimension and kind, and an angle is never a percentage. */
 export function unitChoices(symbol: UnitSymbol): Unit[] {
-  return unitsLike(symbol).filter((other) => angles.includes(other.symbol) === angles.includes(symbol));
+  return unitsLike(symbol).filter((other) =>
+    apart.every((group) => group.includes(other.symbol) === group.includes(symbol)),
+  );
 }
 
 function whatItIs(symbol: UnitSymbol): string {

@@ -1,4 +1,4 @@
-import type { Formula } from '../../calculators/core/formula.ts';
+import type { Formula, FormulaExample } from '../../calculators/core/formula.ts';
 import { parseEquation } from '../../calculators/core/expression.ts';
 import { quantity } from '../../calculators/core/quantity.ts';
 import { plainNumber } from '../../calculators/core/print.ts';
@@ -15,15 +15,25 @@ export function soughtOf(formula: Formula): string {
   return left.kind === 'name' && left.name in formula.symbols ? left.name : Object.keys(formula.symbols)[0]!;
 }
 
+/** Whether every number of an example lies where the formula is meant to be used; a book’s example may not. */
+function inRange(formula: Formula, { given, expect }: FormulaExample): boolean {
+  return Object.entries({ ...given, ...expect }).every(([symbol, written]) => {
+    const spec = formula.symbols[symbol];
+    if (written === undefined || spec?.range === undefined) return true;
+    const value = quantity(written);
+    return value >= toSI(spec.range[0], spec.unit) && value <= toSI(spec.range[1], spec.unit);
+  });
+}
+
 /**
- * The first numbers of a calculator, each as a written quantity: those given, else the first example's, else
- * the usual value, else the middle of the range.
+ * The first numbers of a calculator, each as a written quantity: those given, else those of the first example
+ * within its ranges, else the usual value, else the middle of the range.
  */
 export function startOf(
   formula: Formula,
   given: Readonly<Partial<Record<string, Quantity>>> = {},
 ): Record<string, Quantity> {
-  const example = formula.examples[0];
+  const example = formula.examples.find((one) => inRange(formula, one)) ?? formula.examples[0];
   const start: Record<string, Quantity> = {};
   for (const [symbol, spec] of Object.entries(formula.symbols)) {
     if (spec.constant !== undefined) continue;

@@ -20,6 +20,8 @@ export interface Listed {
   readonly title: string;
   readonly lesson: string;
   readonly unit: string;
+  /** It draws numbers, so that it comes back with others. */
+  readonly draws: boolean;
   /** The address of its own page. */
   readonly href: string;
 }
@@ -128,12 +130,15 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
       <h2 id="again">Three from earlier</h2>
       {due.length > 0 ? (
         <ul>
-          {due.map(({ id, title, lesson, href }) => (
+          {due.map(({ id, title, lesson, href, draws }) => (
             <li key={id}>
               <a href={href} onClick={() => renew(id)}>
                 {title}
               </a>{' '}
-              <span class="soft">from {lesson}, with new numbers</span>
+              <span class="soft">
+                from {lesson}
+                {draws && ', with new numbers'}
+              </span>
             </li>
           ))}
         </ul>

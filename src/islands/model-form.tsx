@@ -353,7 +353,7 @@ function ListField(
           <Group key={at} name={title} says={digest(row, spec)} wrong={rowWrong(row, spec)}>
             {() => (
               <>
-                {Object.entries(spec.item).map(([cell, cellSpec]) => (
+                {asked(row, spec).map(([cell, cellSpec]) => (
                   <RowCell
                     key={cell}
                     id={`${id}-${name}-${at + 1}-${cell}`}
@@ -429,6 +429,14 @@ function RowCell(props: {
   );
 }
 
+/** The cells a row asks for, as it stands. */
+const asked = (row: FormRow, spec: ListInput): readonly (readonly [string, Exclude<Input, ListInput>])[] =>
+  Object.entries(spec.item).filter(([, cell]) => {
+    if (cell.kind !== 'quantity' || cell.unless === undefined) return true;
+    const { choice, is } = cell.unless;
+    return (row[choice] ?? spec.item[choice]?.usual) !== is;
+  });
+
 function titleOf(row: FormRow, spec: ListInput, at: number): string {
   const words = Object.entries(spec.item).find(([, cell]) => cell.kind === 'text')?.[0];
   const text = words === undefined ? undefined : row[words];
@@ -437,8 +445,8 @@ function titleOf(row: FormRow, spec: ListInput, at: number): string {
 
 /** The first numbers of a row, for its closed fold. */
 function digest(row: FormRow, spec: ListInput): string {
-  return Object.keys(spec.item)
-    .map((cell) => row[cell])
+  return asked(row, spec)
+    .map(([cell]) => row[cell])
     .filter((cell): cell is Entry => isEntry(cell) && cell.text.trim() !== '')
     .slice(0, 3)
     .map(written)
@@ -446,7 +454,7 @@ function digest(row: FormRow, spec: ListInput): string {
 }
 
 function rowWrong(row: FormRow, spec: ListInput): boolean {
-  return Object.entries(spec.item).some(([cell, cellSpec]) => {
+  return asked(row, spec).some(([cell, cellSpec]) => {
     const held = row[cell];
     return cellSpec.kind === 'quantity' && isEntry(held) && readingOf(held, cellSpec)?.ok === false;
   });

@@ -43,19 +43,30 @@ const reach: ClientDirective = (load, { value: when }, element) => {
     event.preventDefault();
     last = () => form.requestSubmit();
   };
+  const touched = new Set<EventTarget>();
+  const touch = ({ target }: Event): void => {
+    if (!target) return;
+    touched.delete(target);
+    touched.add(target);
+  };
   const wake = async (): Promise<void> => {
     if (woken) return;
     woken = true;
     const hydrate = await load();
-    const fields = altered(element);
+    const order = [...touched];
+    // In the order of the reader's hand: a unit chosen before a number must not be put over it.
+    const fields = [...altered(element)].sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
     element.removeEventListener('click', press);
     element.removeEventListener('submit', handIn);
+    for (const sign of ['input', 'change']) element.removeEventListener(sign, touch);
     await hydrate();
     for (const [field, value] of fields) {
       field.value = value;
       field.dispatchEvent(
         new Event(field instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }),
       );
+      // The next one builds on the state this one leaves, so the island has to have taken it.
+      await new Promise((taken) => setTimeout(taken, 0));
     }
     // What was typed has to reach the island's state before it is handed in.
     if (last) setTimeout(last, 0);
@@ -63,6 +74,7 @@ const reach: ClientDirective = (load, { value: when }, element) => {
   const begin = (): void => void wake();
   element.addEventListener('click', press);
   element.addEventListener('submit', handIn);
+  for (const sign of ['input', 'change']) element.addEventListener(sign, touch);
   for (const sign of signs) element.addEventListener(sign, begin, { passive: true, once: true });
   if (when === 'visible') {
     const seen = new IntersectionObserver((entries) => {

@@ -94,16 +94,20 @@ export function changeText({ lever, value, from, breaks }: Change, checks: reado
   const input = pourPlan.inputs[lever] as QuantityInput;
   const unit = input.show ?? input.unit;
   const more = value > from;
-  const enough = printQuantity(toSI(towards(fromSI(value, unit), more), unit), unit);
+  const wanted = towards(fromSI(value, unit), more);
+  const enough = printQuantity(toSI(wanted, unit), unit, { figures: Math.max(3, whole(wanted)) });
   const title = (id: string): string => checks.find((check) => check.id === id)?.title ?? id;
   const costs = breaks.length === 0 ? '' : ` But then this fails: ${breaks.map(title).join('; ')}.`;
-  return `${input.name}: ${enough} or ${more ? 'more' : 'less'} instead of ${printQuantity(from, unit)}.${costs}`;
+  return `${input.name}: ${enough} or ${more ? 'more' : 'less'} instead of ${printQuantity(from, unit, { figures: Math.max(3, whole(fromSI(from, unit))) })}.${costs}`;
 }
 
-/** To three figures, on the side where the check holds. */
+/** Figures before the decimal point: 1135 °C is not to be called 1140. */
+const whole = (value: number): number => Math.floor(Math.log10(Math.max(1, Math.abs(value)))) + 1;
+
+/** To three figures and never coarser than one, on the side where the check holds. */
 function towards(value: number, more: boolean): number {
   if (value === 0) return 0;
-  const place = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
+  const place = 10 ** Math.min(0, Math.floor(Math.log10(Math.abs(value))) - 2);
   const slack = more ? -1e-9 : 1e-9;
   return (more ? Math.ceil(value / place + slack) : Math.floor(value / place + slack)) * place;
 }

@@ -283,6 +283,9 @@ describe('units a field offers', () => {
   it('are of its kind: no angle for a percentage', () => {
     expect(unitChoices('%').map((other) => other.symbol)).toEqual(['1', '%', '‰', 'ppm']);
     expect(unitChoices('deg').map((other) => other.symbol)).toEqual(['rad', 'deg']);
+    expect(unitChoices('AFS').map((other) => other.symbol)).toEqual(['darcy', 'AFS']);
+    expect(unitChoices('cm²').map((other) => other.symbol)).toEqual(['m²', 'cm²', 'mm²', 'in²', 'ft²']);
+    expect(unitChoices('kg/m³').map((other) => other.symbol)).toEqual(['kg/m³', 'g/cm³', 'lb/in³']);
   });
 });
 

@@ -1,3 +1,5 @@
+import { readdirSync } from 'node:fs';
+import { sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { buildIndex } from '../../src/find/build.ts';
@@ -34,6 +36,18 @@ describe('the words of a search', () => {
     expect(edits('sprue', 'sprue', 2)).toBe(0);
     expect(edits('permability', 'permeability', 2)).toBe(1);
     expect(edits('gate', 'chaplet', 2)).toBe(3);
+  });
+});
+
+describe('what can be found', () => {
+  it('has every page that is not of a kind', () => {
+    const folder = fileURLToPath(new URL('../../src/pages', import.meta.url));
+    const own = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .map((file) => file.split(sep).join('/'))
+      .filter((file) => file.endsWith('.astro') && !/\[|404|^index|^find\./.test(file))
+      .map((file) => file.replace(/(index)?\.astro$/, '').replace(/\/?$/, '/'));
+    const paths = documents.map(({ path }) => path);
+    expect(own.filter((path) => !paths.includes(path))).toEqual([]);
   });
 });
 

@@ -13,6 +13,8 @@ describe('what would have to change', () => {
     expect(more).toContain('61.3 mm or more instead of 40');
     const hotter = changeText({ lever: 'mould.temperature', value: 451.21, from: 423.15, breaks: [] }, []);
     expect(hotter).toContain('179 °C or more instead of 150');
+    const melt = changeText({ lever: 'melt.temperature', value: 1423.3, from: 1408.15, breaks: [] }, []);
+    expect(melt).toContain('1151 °C or more instead of 1135 °C');
   });
 
   it('is said for every check that fails and for no other', () => {

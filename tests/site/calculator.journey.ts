@@ -70,6 +70,23 @@ test('what is typed while the calculator still sleeps is not lost', async ({ pag
   await expect(page.locator('.calculator')).toContainText('1.60 m/s');
 });
 
+test('units chosen and fields filled before a slow script arrives are all kept', async ({ page }) => {
+  await page.route('**/_astro/*.js', async (route) => {
+    await new Promise((later) => setTimeout(later, 400));
+    await route.continue();
+  });
+  await page.goto(card);
+  await page.getByLabel('Units everywhere').selectOption('us');
+  await field(page, /head of metal/).fill('100 mm');
+  await field(page, /pressure above the metal/).fill('0 kPa');
+  await field(page, /pressure needed to enter/).fill('0 kPa');
+  await field(page, /discharge coefficient/).fill('1');
+  // √(2 × 9.80665 × 0.1) = 1.4004 m/s, over 0.3048 is 4.595 ft/s.
+  await expect(page.locator('.calculator')).toContainText('4.59 ft/s');
+  await expect(field(page, /discharge coefficient/)).toHaveValue('1');
+  await expect(field(page, /head of metal/)).toHaveValue(/^100/);
+});
+
 test('running through the list of symbols never puts one symbol’s value in another’s field', async ({
   page,
 }) => {

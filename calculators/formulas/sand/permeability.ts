@@ -8,9 +8,8 @@ export const permeability = defineFormula({
   symbols: {
     K: {
       name: 'permeability',
-      unit: 'm²',
-      show: 'AFS',
-      range: [1e-14, 1e-9],
+      unit: 'AFS',
+      range: [0.03, 3000],
       why: 'from investment to bare gravel',
       note: 'The trade number is the flow itself; as an area it holds for air of 0.018 mPa·s.',
     },

@@ -62,7 +62,7 @@ function judgeNone(working: Working, heaviest: Section, lost: number, beta: numb
     V: heaviest.piece,
   });
   const allowed = number('pore.allowed');
-  const sizes = `${say(lost, 'mm³')} of the part is lost; ${heaviest.name.toLowerCase()} freeze last and each may hide one hole of ${say(pore, 'mm')}, or the same spread out, or a sink on top`;
+  const sizes = `${say(lost, 'mm³')} of the part is lost. Last to freeze: ${heaviest.name.toLowerCase()}; each piece may hide one hole of ${say(pore, 'mm')}, or the same spread out, or a sink on top`;
   return judge({
     id: 'feeding',
     shows: 'pore',

@@ -62,7 +62,7 @@ const sections: ListInput = {
         bar: 'bar: four long faces cool',
         plate: 'plate: two faces cool',
         block: 'block: all six faces cool',
-        rod: 'round bar: thickness is the diameter',
+        rod: 'round bar, diameter as thickness',
       },
       usual: 'bar',
     },
@@ -83,6 +83,7 @@ const sections: ListInput = {
       range: [0.0003, 0.3],
       why: 'from a web to a plate as wide as a bench flask',
       spread: '0.1 mm',
+      unless: { choice: 'shape', is: 'rod' },
     },
     length: {
       kind: 'quantity',

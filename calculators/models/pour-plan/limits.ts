@@ -36,6 +36,6 @@ export function noteLimits(working: Working, races: readonly Race[]): void {
     note('In wet sand some of the steam condenses on its way out: the gas pressure here is the high end.');
   }
   note(
-    'Not worked: hot tearing where thin webs are solid while the frame still shrinks, laps where fronts meet, warping, and leaks at the joint. Pour one and look.',
+    'Not worked: hot tearing where a thin section is solid while a thick one still shrinks, laps where fronts meet, warping, and leaks at the joint. Pour one and look.',
   );
 }

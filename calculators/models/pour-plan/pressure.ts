@@ -210,7 +210,7 @@ export function judgeGateSpeed(working: Working, drive: Drive): Check[] {
     why: {
       holds: `It enters quietly. ${speeds}.`,
       close: `It only just enters quietly. ${speeds}.`,
-      fails: `Expect folded skin. ${speeds}. Thin webs need the pressure: keep as little as fills them, and let the sprue fill before the suction opens.`,
+      fails: `Expect folded skin. ${speeds}. Thin sections need the pressure: keep as little as fills them, and let the sprue fill before the suction opens.`,
     },
   });
 }

@@ -129,8 +129,8 @@ export function judgePenetration(working: Working, drive: Drive): Check[] {
     levers: ['suction.gauge', 'mould.grain-size', 'head'],
     steps: ['penetration', 'penetration.has'],
     why: {
-      holds: `It stays out. ${sizes}. Release the suction once webs and gate are solid.`,
-      close: `It only just stays out. ${sizes}. Release the suction the moment webs and gate are solid.`,
+      holds: `It stays out. ${sizes}. Release the suction once the thin sections and the gate are solid.`,
+      close: `It only just stays out. ${sizes}. Release the suction the moment the thin sections and the gate are solid.`,
       fails: `The skin comes out as sandpaper: less suction, finer sand or a wash. ${sizes}.`,
     },
   });

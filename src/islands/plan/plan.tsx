@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Output } from '../../../calculators/core/model.ts';
 import type { Outcome, Reply } from '../../workers/plan-outcome.ts';
+import { sentence } from '../field.tsx';
 import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
 import { ModelForm, type MaterialName } from '../model-form.tsx';
 import { AskFront } from './ask-front.tsx';
@@ -248,7 +249,7 @@ export function PourPlan(props: PlanProps) {
         onNew={() =>
           deed(
             withPlan(shelf, { name: freeName('New plan', shelf.plans), texts: {} }),
-            'A new plan starts from the sample’s numbers.',
+            'A new plan starts from the sample’s numbers. Put your own sections in and take the others out; then, under Part, the largest size and the area from above.',
             shelf,
           )
         }
@@ -357,7 +358,7 @@ export function PourPlan(props: PlanProps) {
             <h3>What these sums cannot say</h3>
             <ul class="notes">
               {outcome.result.notes.map((note) => (
-                <li>{note}</li>
+                <li>{sentence(note)}</li>
               ))}
             </ul>
           </>
