@@ -17,7 +17,8 @@ export interface Equation {
 
 export type Environment = Readonly<Record<string, number>>;
 
-const functions = {
+/** What the language can call, and what each is. */
+export const functions = {
   sqrt: Math.sqrt,
   exp: Math.exp,
   ln: Math.log,
@@ -190,51 +191,6 @@ export function children(e: Expression): readonly Expression[] {
 export function countOf(symbol: string, e: Expression): number {
   if (e.kind === 'name') return e.name === symbol ? 1 : 0;
   return children(e).reduce((sum, child) => sum + countOf(symbol, child), 0);
-}
-
-/** A closure that evaluates the expression; built once, no code is ever evaluated from text. */
-export function compile(e: Expression): (environment: Environment) => number {
-  switch (e.kind) {
-    case 'number': {
-      const { value } = e;
-      return () => value;
-    }
-    case 'name': {
-      const key = e.name;
-      if (key === 'pi') return () => Math.PI;
-      return (environment) => environment[key] ?? Number.NaN;
-    }
-    case 'negate': {
-      const operand = compile(e.operand);
-      return (environment) => -operand(environment);
-    }
-    case 'binary':
-      return compileBinary(e.op, compile(e.left), compile(e.right));
-    case 'call': {
-      const fn = functions[e.fn] as (...values: number[]) => number;
-      const args = e.args.map(compile);
-      const [first] = args;
-      if (args.length === 1 && first) return (environment) => fn(first(environment));
-      return (environment) => fn(...args.map((arg) => arg(environment)));
-    }
-  }
-}
-
-type Compiled = (environment: Environment) => number;
-
-function compileBinary(op: BinaryOp, left: Compiled, right: Compiled): Compiled {
-  switch (op) {
-    case '+':
-      return (environment) => left(environment) + right(environment);
-    case '-':
-      return (environment) => left(environment) - right(environment);
-    case '*':
-      return (environment) => left(environment) * right(environment);
-    case '/':
-      return (environment) => left(environment) / right(environment);
-    case '^':
-      return (environment) => left(environment) ** right(environment);
-  }
 }
 
 const precedence = { '+': 1, '-': 1, '*': 2, '/': 2, '^': 4 } as const;

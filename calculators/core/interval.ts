@@ -15,9 +15,13 @@ export function interval(value: number, spread: number): readonly [low: number, 
   return [value / ratio, value * ratio];
 }
 
-/** A draw of the number, given a standard normal one. */
-export function drawn(value: number, spread: number, normal: number): number {
-  if (!(spread > 0)) return value;
-  if (isWide(value, spread)) return value * Math.exp((Math.log1p(spread / value) / deviations) * normal);
-  return value + (spread / deviations) * normal;
+/** What turns a standard normal draw into one of the number. */
+export function drawOf(value: number, spread: number): (normal: number) => number {
+  if (!(spread > 0)) return () => value;
+  if (isWide(value, spread)) {
+    const scale = Math.log1p(spread / value) / deviations;
+    return (normal) => value * Math.exp(scale * normal);
+  }
+  const scale = spread / deviations;
+  return (normal) => value + scale * normal;
 }

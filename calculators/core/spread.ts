@@ -1,5 +1,5 @@
 import type { Formula } from './formula.ts';
-import { drawn } from './interval.ts';
+import { drawOf } from './interval.ts';
 import { createRandom } from './random.ts';
 import { solve } from './solve.ts';
 
@@ -93,40 +93,66 @@ function sharesOf(parts: readonly { name: string; variance: number }[]): Share[]
 /**
  * The spread of every output of `run`, by seeded sampling: the same inputs give the same interval. A number
  * used in several places is drawn once a sample, so outputs keep what ties them together. `run` may answer
- * NaN where there is no answer; those samples are counted and left out.
+ * NaN where there is no answer; those samples are counted and left out. It must not keep the numbers it is
+ * handed: they change for the next sample.
  */
 export function sampleSpread<Out extends string>(
-  run: (values: Record<string, number>) => Readonly<Record<Out, number>>,
+  run: (values: Readonly<Record<string, number>>) => Readonly<Record<Out, number>>,
   given: Readonly<Record<string, number>>,
   widths: Widths,
   { seed, count }: { readonly seed: string; readonly count: number },
 ): Record<Out, Spread> {
-  const names = uncertain(given, widths);
-  const source = createRandom(seed);
-  const draws: number[][] = names.map(() => []);
+  const values = { ...given };
   const results: Readonly<Record<Out, number>>[] = [];
+  const drawing = startDrawing(given, widths, { seed, count });
   for (let i = 0; i < count; i += 1) {
-    const values = { ...given };
-    names.forEach((name, k) => {
-      const draw = source.normal();
-      draws[k]!.push(draw);
-      values[name] = drawn(given[name]!, widths[name]!, draw);
+    drawing.next((name, value) => {
+      values[name] = value;
     });
     results.push(run(values));
   }
   const outputs = Object.keys(results[0] ?? {}) as Out[];
-  // Ranked once for all outputs: a plan has a hundred of them.
-  const places = draws.map((list) => centred(ranksOf(Float64Array.from(list))));
+  const spread = drawing.done();
   return Object.fromEntries(
-    outputs.map((output) => [
-      output,
-      spreadOf(
-        names,
-        places,
-        Float64Array.from(results, (result) => result[output]),
-      ),
-    ]),
+    outputs.map((output) => [output, spread(Float64Array.from(results, (result) => result[output]))]),
   ) as Record<Out, Spread>;
+}
+
+/** Draws of all uncertain numbers, a sample at a time; afterwards the spread of any result worked from them. */
+export interface Drawing {
+  readonly next: (take: (name: string, value: number) => void) => void;
+  /** To be asked once, after the last sample: what turns a result of each sample into its spread. */
+  readonly done: () => (results: Float64Array) => Spread;
+}
+
+export function startDrawing(
+  given: Readonly<Record<string, number>>,
+  widths: Widths,
+  { seed, count }: { readonly seed: string; readonly count: number },
+): Drawing {
+  const names = uncertain(given, widths);
+  const source = createRandom(seed);
+  const draws = names.map((name) => ({
+    name,
+    of: drawOf(given[name]!, widths[name]!),
+    normals: new Float64Array(count),
+  }));
+  let sample = 0;
+  return {
+    next: (take) => {
+      for (const { name, of, normals } of draws) {
+        const normal = source.normal();
+        normals[sample] = normal;
+        take(name, of(normal));
+      }
+      sample += 1;
+    },
+    done: () => {
+      // Ranked once for all outputs: a plan has a hundred of them.
+      const places = draws.map(({ normals }) => centred(ranksOf(normals)));
+      return (results) => spreadOf(names, places, results);
+    },
+  };
 }
 
 /** Numbers less their mean, and the sum of their squares. */
@@ -136,27 +162,35 @@ interface Centred {
 }
 
 function centred(values: Float64Array): Centred {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const parts = values.map((value) => value - mean);
-  return { parts, squares: parts.reduce((sum, part) => sum + part * part, 0) };
+  let sum = 0;
+  for (const value of values) sum += value;
+  const mean = sum / values.length;
+  const parts = new Float64Array(values.length);
+  let squares = 0;
+  for (let i = 0; i < parts.length; i += 1) {
+    const part = values[i]! - mean;
+    parts[i] = part;
+    squares += part * part;
+  }
+  return { parts, squares };
 }
 
 /** `places`: by input, the rank of each draw. */
 function spreadOf(names: readonly string[], places: readonly Centred[], values: Float64Array): Spread {
-  const whole = values.every(Number.isFinite);
-  const kept = whole ? values : values.filter(Number.isFinite);
-  const at = whole ? undefined : [...values.keys()].filter((i) => Number.isFinite(values[i]));
+  const kept = values.filter(Number.isFinite);
   const sorted = Float64Array.from(kept).sort();
   const low = quantile(sorted, 0.025);
   const high = quantile(sorted, 0.975);
-  const ranks = centred(ranksOf(kept));
+  const ranks = centred(ranksOf(kept, sorted));
+  const whole = kept.length === values.length;
+  const moves = whole ? ranks.parts : spreadOut(ranks.parts, values);
+  // As the moves sum to nothing, the mean of the draws that were kept need not be taken off them.
+  const sums = productsOf(places, moves);
   const parts = names.map((name, k) => {
     const place = places[k]!;
-    const correlation = correlationOf(
-      at ? centred(Float64Array.from(at, (i) => place.parts[i]!)) : place,
-      ranks,
-    );
-    return { name, variance: Number.isFinite(correlation) ? correlation ** 2 : 0 };
+    const both = ranks.squares * (whole ? place.squares : squaresWhere(place.parts, values));
+    // One that never moves comes from no input.
+    return { name, variance: both > 0 ? sums[k]! ** 2 / both : 0 };
   });
   return {
     low,
@@ -166,6 +200,27 @@ function spreadOf(names: readonly string[], places: readonly Centred[], values: 
     how: 'sampled',
     answered: values.length === 0 ? 0 : kept.length / values.length,
   };
+}
+
+/** Back at the samples they come from, nothing at those without an answer. */
+function spreadOut(parts: Float64Array, values: Float64Array): Float64Array {
+  const all = new Float64Array(values.length);
+  let next = 0;
+  for (let i = 0; i < all.length; i += 1) if (Number.isFinite(values[i])) all[i] = parts[next++]!;
+  return all;
+}
+
+/** The squares about their mean of the parts at samples that have an answer. */
+function squaresWhere(parts: Float64Array, values: Float64Array): number {
+  let [count, sum, squares] = [0, 0, 0];
+  for (let i = 0; i < parts.length; i += 1) {
+    if (!Number.isFinite(values[i])) continue;
+    const part = parts[i]!;
+    count += 1;
+    sum += part;
+    squares += part * part;
+  }
+  return squares - (sum * sum) / count;
 }
 
 /** Linear between order statistics: Hyndman & Fan (1996), type 7. */
@@ -178,17 +233,52 @@ export function quantile(sorted: ArrayLike<number>, p: number): number {
   return low + (high - low) * (at - below);
 }
 
-function ranksOf(values: Float64Array): Float64Array {
-  const order = Uint32Array.from(values.keys()).sort((a, b) => values[a]! - values[b]!);
-  const ranks = new Float64Array(values.length);
-  order.forEach((i, rank) => {
-    ranks[i] = rank;
-  });
+/** The place of each value among them all; equal values share the mean of their places. */
+function ranksOf(values: Float64Array, sorted = Float64Array.from(values).sort()): Float64Array {
+  const { length } = sorted;
+  const ranks = new Float64Array(length);
+  if (length === 0) return ranks;
+  // The mean place of a run of equal values, at its first place.
+  const means = new Float64Array(length);
+  for (let from = 0, to = 1; from < length; from = to, to += 1) {
+    while (to < length && sorted[to] === sorted[from]) to += 1;
+    means[from] = (from + to - 1) / 2;
+  }
+  // As many even drawers as values: each says where to begin to look.
+  const least = sorted[0]!;
+  const range = sorted[length - 1]! - least;
+  const scale = range > 0 ? (length - 1) / range : 0;
+  const first = new Int32Array(length + 1).fill(length);
+  for (let i = length - 1; i >= 0; i -= 1) first[Math.floor((sorted[i]! - least) * scale)] = i;
+  for (let i = 0; i < length; i += 1) {
+    const value = values[i]!;
+    let place = first[Math.floor((value - least) * scale)]!;
+    while (sorted[place]! < value) place += 1;
+    ranks[i] = means[place]!;
+  }
   return ranks;
 }
 
-function correlationOf(a: Centred, b: Centred): number {
-  let top = 0;
-  for (let i = 0; i < a.parts.length; i += 1) top += a.parts[i]! * b.parts[i]!;
-  return top / Math.sqrt(a.squares * b.squares);
+/** The sum of products of each list with one other, four lists at a pass: a plan asks for seven thousand. */
+function productsOf(lists: readonly Centred[], other: Float64Array): Float64Array {
+  const sums = new Float64Array(lists.length);
+  for (let k = 0; k < lists.length; k += 4) {
+    const a = lists[k]!.parts;
+    const b = lists[k + 1]?.parts ?? a;
+    const c = lists[k + 2]?.parts ?? a;
+    const d = lists[k + 3]?.parts ?? a;
+    let [ofA, ofB, ofC, ofD] = [0, 0, 0, 0];
+    for (let i = 0; i < other.length; i += 1) {
+      const factor = other[i]!;
+      ofA += a[i]! * factor;
+      ofB += b[i]! * factor;
+      ofC += c[i]! * factor;
+      ofD += d[i]! * factor;
+    }
+    sums[k] = ofA;
+    if (k + 1 < sums.length) sums[k + 1] = ofB;
+    if (k + 2 < sums.length) sums[k + 2] = ofC;
+    if (k + 3 < sums.length) sums[k + 3] = ofD;
+  }
+  return sums;
 }

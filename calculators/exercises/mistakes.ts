@@ -1,4 +1,5 @@
-import { compile, parseEquation, parseExpression } from '../core/expression.ts';
+import { parseEquation, parseExpression } from '../core/expression.ts';
+import { compile } from '../core/program.ts';
 import type { SymbolSpec } from '../core/formula.ts';
 import type { Input, Scalar, Values } from '../core/model.ts';
 import { plainNumber, unitLabel } from '../core/print.ts';

@@ -147,13 +147,13 @@ function run(given: Values): Result {
   const races = sections.map((section) =>
     workRace(working, section, sections, gate, push, cooling, workFreezing(working, section, cooling)),
   );
-  const checks = [...judgeRaces(working, races, push), ...judgeEntry(races, push)].map((check) => ({
+  const checks = [...judgeRaces(working, races, push), ...judgeEntry(working, races, push)].map((check) => ({
     ...check,
     levers,
   }));
   const ratios = races.map(({ fills, flows }) => (fills > 0 ? Math.max(0, flows) / fills : Number.NaN));
   const values: Record<string, number | undefined> = { least: Math.min(...ratios) };
-  for (const name of Object.keys(rowOutputs)) values[name] = working.values[name];
+  for (const name of Object.keys(rowOutputs)) values[name] = working.kept.get(name);
   return { values: known(values), steps: working.steps, checks, notes: working.notes };
 }
 

@@ -102,7 +102,7 @@ function run(given: Values): Result {
     t: numberAt(given, 'pour.seconds'),
   });
   const gate = workChain(working, { mass }, { pour });
-  const lost = working.values['chain.carry'] ?? Number.NaN;
+  const lost = working.kept.get('chain.carry') ?? Number.NaN;
   const over = numberAt(given, 'melt.temperature') - numberAt(given, 'room.temperature');
   if (!(lost <= mostLost * over))
     return noResult(
@@ -133,7 +133,7 @@ function run(given: Values): Result {
   return {
     values: known({
       lost,
-      cup: working.values['chain.cup'],
+      cup: working.kept.get('chain.cup'),
       gate,
       end: here,
       superheat: left,

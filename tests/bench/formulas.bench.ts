@@ -1,4 +1,5 @@
-import { compile, parseEquation } from '../../calculators/core/expression.ts';
+import { parseEquation } from '../../calculators/core/expression.ts';
+import { compile } from '../../calculators/core/program.ts';
 import { solve } from '../../calculators/core/solve.ts';
 import { formulaSpread } from '../../calculators/core/spread.ts';
 import { velocity } from '../../calculators/formulas/filling/velocity.ts';

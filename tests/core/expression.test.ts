@@ -4,7 +4,6 @@ import { dimensionOf, DimensionError } from '../../calculators/core/dimensions.t
 import {
   binary,
   call,
-  compile,
   ExpressionError,
   name,
   negate,
@@ -17,6 +16,7 @@ import {
   type Expression,
 } from '../../calculators/core/expression.ts';
 import { isolate } from '../../calculators/core/isolate.ts';
+import { compile } from '../../calculators/core/program.ts';
 import { equationTeX, signToTeX, substituted } from '../../calculators/core/typeset.ts';
 import { unit } from '../../calculators/core/units.ts';
 

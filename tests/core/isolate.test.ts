@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { compile, parseEquation, printEquation } from '../../calculators/core/expression.ts';
+import { parseEquation, printEquation } from '../../calculators/core/expression.ts';
+import { compile } from '../../calculators/core/program.ts';
 import { isolate } from '../../calculators/core/isolate.ts';
 
 /** Positive numbers, so that an even root is the one meant. */

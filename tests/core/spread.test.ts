@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defineFormula } from '../../calculators/core/formula.ts';
-import { drawn, interval } from '../../calculators/core/interval.ts';
+import { drawOf, interval } from '../../calculators/core/interval.ts';
 import { formulaSpread, quantile, sampleSpread } from '../../calculators/core/spread.ts';
 
 const box = defineFormula({
@@ -77,9 +77,9 @@ describe('an interval', () => {
     expect(interval(-100, 50)).toEqual([-150, -50]);
   });
   it('ends where 1.96 standard deviations of its draws are', () => {
-    expect(drawn(100, 100, 1.959964)).toBeCloseTo(200, 6);
-    expect(drawn(100, 10, -1.959964)).toBeCloseTo(90, 6);
-    expect(drawn(100, 0, 3)).toBe(100);
+    expect(drawOf(100, 100)(1.959964)).toBeCloseTo(200, 6);
+    expect(drawOf(100, 10)(-1.959964)).toBeCloseTo(90, 6);
+    expect(drawOf(100, 0)(3)).toBe(100);
   });
   it('takes its quantiles between order statistics', () => {
     expect(quantile([1, 2, 3, 4], 0.5)).toBe(2.5);

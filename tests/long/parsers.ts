@@ -6,12 +6,12 @@ import { markNumber, markSteps, type Marked } from '../../calculators/exercises/
 import { ExerciseError, readExercise } from '../../calculators/exercises/reading.ts';
 import { drawVariant } from '../../calculators/exercises/variants.ts';
 import {
-  compile,
   ExpressionError,
   parseEquation,
   printEquation,
   symbolsOf,
 } from '../../calculators/core/expression.ts';
+import { compile } from '../../calculators/core/program.ts';
 import type { Formula } from '../../calculators/core/formula.ts';
 import { isolate } from '../../calculators/core/isolate.ts';
 import type { Model } from '../../calculators/core/model.ts';

@@ -261,7 +261,7 @@ describe('the spread of a plan', () => {
       expect(one.outputs[name]!.low, name).toBeLessThan(now[name]!);
       expect(one.outputs[name]!.high, name).toBeGreaterThan(now[name]!);
     }
-    expect(one.margins['sections.1']!.shares[0]!.name).toBe('mould.interface');
+    expect(one.margin('sections.1')!.shares[0]!.name).toBe('mould.interface');
     expect(one.chances['gate-speed']).toBe(0);
     expect(one.chances['sections.1']).toBeGreaterThan(0.8);
   });

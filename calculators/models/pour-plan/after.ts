@@ -76,7 +76,7 @@ export function workAfter(
       T_a: number('room.temperature'),
     });
   }
-  const part = working.values['part.mass'] ?? Number.NaN;
+  const part = working.kept.get('part.mass') ?? Number.NaN;
   work(
     'weigh.water',
     'One sound casting weighs in water',
@@ -86,11 +86,13 @@ export function workAfter(
   );
   if (number('suction.gauge') > 0) {
     note(
-      `Suction on before the pour, held ${say(hold, 's')} from a full mould, then off. A dry catch pot stands between flask and pump, never a water trap; nobody leans over the flask.`,
+      () =>
+        `Suction on before the pour, held ${say(hold, 's')} from a full mould, then off. A dry catch pot stands between flask and pump, never a water trap; nobody leans over the flask.`,
     );
   }
   if (Number.isFinite(end))
     note(
-      `Flask and sand stay near ${celsius(end)} for long after: gloves, and a marked place to set it down.`,
+      () =>
+        `Flask and sand stay near ${celsius(end)} for long after: gloves, and a marked place to set it down.`,
     );
 }

@@ -1,8 +1,8 @@
 import type { Check, QuantityInput, Values } from '../../core/model.ts';
 import { toSI } from '../../core/units.ts';
 import { pourPlan } from '../pour-plan.ts';
-import { runPlan } from './run.ts';
-import { rootBetween } from './bracket.ts';
+import { runPlan, tryPlan } from './run.ts';
+import { rootBetween } from '../../core/bracket.ts';
 
 /** One input, all others as they are, and the value at which the check just holds. */
 export interface Change {
@@ -35,6 +35,12 @@ function lookingFrom(now: number, end: number): number[] {
   return Array.from({ length: looks }, (_, i) => now + (end - now) * ((i + 1) / looks) ** 2);
 }
 
+const checksOf = (inputs: Values, id: string): readonly Check[] =>
+  id === 'warming' ? runPlan(inputs, { warming: true }).checks : tryPlan(inputs);
+
+const marginAt = (inputs: Values, id: string): number =>
+  checksOf(inputs, id).find((check) => check.id === id)?.margin ?? Number.NaN;
+
 const checkOf = (inputs: Values, id: string): Check | undefined =>
   runPlan(inputs, { warming: id === 'warming' }).checks.find((check) => check.id === id);
 
@@ -43,7 +49,7 @@ export function changeOfLever(inputs: Values, id: string, lever: string): Change
   const from = inputs[lever];
   const range = rangeOf(lever, inputs);
   if (typeof from !== 'number' || !range) return undefined;
-  const margin = (x: number): number => checkOf({ ...inputs, [lever]: x }, id)?.margin ?? Number.NaN;
+  const margin = (x: number): number => marginAt({ ...inputs, [lever]: x }, id);
   const found = range.flatMap((end) => {
     let before = from;
     for (const x of lookingFrom(from, end)) {

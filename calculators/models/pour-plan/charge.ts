@@ -8,7 +8,7 @@ import { modulus } from '../../formulas/freezing/modulus.ts';
 import { contraction } from '../../formulas/pattern/contraction.ts';
 import { say } from './say.ts';
 import type { Section } from './sections.ts';
-import { judge, marginOf } from './verdict.ts';
+import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
 export interface Charge {
@@ -82,18 +82,17 @@ export function judgeCrucible(working: Working, charge: Charge): Check[] {
     V: number('crucible.volume'),
     f: number('crucible.fill'),
   });
-  const sizes = `${say(charge.mass, 'g', 3)} of charge; ${say(holds, 'g', 3)} of metal stands at ${say(number('crucible.fill'), '%')} of the crucible`;
-  return judge({
-    id: 'crucible',
+  const sizes = (): string =>
+    `${say(charge.mass, 'g', 3)} of charge; ${say(holds, 'g', 3)} of metal stands at ${say(number('crucible.fill'), '%')} of the crucible`;
+  return weigh(working, 'crucible', marginOf(holds, charge.mass), () => ({
     shows: 'charge',
     title: 'The crucible holds the charge',
-    margin: marginOf(holds, charge.mass),
     levers: ['crucible.volume', 'sprue.volume', 'crucible.fill', 'part.castings'],
     steps: ['part.mass', 'charge', 'crucible.holds'],
     why: {
-      holds: `It fits. ${sizes}.`,
-      close: `It just fits. ${sizes}.`,
-      fails: `Take a larger crucible or melt less. ${sizes}.`,
+      holds: `It fits. ${sizes()}.`,
+      close: `It just fits. ${sizes()}.`,
+      fails: `Take a larger crucible or melt less. ${sizes()}.`,
     },
-  });
+  }));
 }

@@ -6,7 +6,7 @@ import { volumeRule } from '../../formulas/feeding/volume-rule.ts';
 import type { Charge } from './charge.ts';
 import { say } from './say.ts';
 import { heaviestOf, type Section } from './sections.ts';
-import { judge, marginOf } from './verdict.ts';
+import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
 const chainStep = 1.2;
@@ -43,16 +43,15 @@ export function judgeFeeding(
   });
   const byModulus = marginOf(number('feeder.modulus'), wanted);
   const byVolume = Number.isNaN(volume) ? -5 : marginOf(number('feeder.volume'), volume);
-  const sizes = `The heaviest place, ${heaviest.name.toLowerCase()}, wants a feeder of modulus ${say(wanted, 'mm')} and you have ${say(number('feeder.modulus'), 'mm')}; the casting wants ${say(volume, 'cm³')} and you have ${say(number('feeder.volume'), 'cm³')}`;
-  return judge({
-    id: 'feeding',
+  const sizes = (): string =>
+    `The heaviest place, ${heaviest.name.toLowerCase()}, wants a feeder of modulus ${say(wanted, 'mm')} and you have ${say(number('feeder.modulus'), 'mm')}; the casting wants ${say(volume, 'cm³')} and you have ${say(number('feeder.volume'), 'cm³')}`;
+  return weigh(working, 'feeding', Math.min(byModulus, byVolume), () => ({
     shows: byVolume < byModulus ? 'feeder.volume-needed' : 'feeder.modulus-needed',
     title: 'The feeder feeds',
-    margin: Math.min(byModulus, byVolume),
     levers: byVolume < byModulus ? ['feeder.volume', 'feeder.gives'] : ['feeder.modulus'],
     steps: ['shrinkage', 'feeder.modulus-needed', 'feeder.volume-needed'],
-    why: { holds: `It feeds. ${sizes}.`, fails: `It does not feed. ${sizes}.` },
-  });
+    why: { holds: `It feeds. ${sizes()}.`, fails: `It does not feed. ${sizes()}.` },
+  }));
 }
 
 function judgeNone(working: Working, heaviest: Section, lost: number, beta: number): Check[] {
@@ -62,17 +61,16 @@ function judgeNone(working: Working, heaviest: Section, lost: number, beta: numb
     V: heaviest.piece,
   });
   const allowed = number('pore.allowed');
-  const sizes = `${say(lost, 'mm³')} of the part is lost. Last to freeze: ${heaviest.name.toLowerCase()}; each piece may hide one hole of ${say(pore, 'mm')}, or the same spread out, or a sink on top`;
-  return judge({
-    id: 'feeding',
+  const sizes = (): string =>
+    `${say(lost, 'mm³')} of the part is lost. Last to freeze: ${heaviest.name.toLowerCase()}; each piece may hide one hole of ${say(pore, 'mm')}, or the same spread out, or a sink on top`;
+  return weigh(working, 'feeding', marginOf(allowed, pore), () => ({
     shows: 'pore',
     title: 'What shrinks with no feeder',
-    margin: marginOf(allowed, pore),
     levers: ['pore.allowed'],
     steps: ['shrinkage', 'pore'],
     why: {
-      holds: `You accept it. ${sizes}.`,
-      fails: `More than the ${say(allowed, 'mm')} you accept: feed the heavy places, thin them, or gate into one. ${sizes}.`,
+      holds: `You accept it. ${sizes()}.`,
+      fails: `More than the ${say(allowed, 'mm')} you accept: feed the heavy places, thin them, or gate into one. ${sizes()}.`,
     },
-  });
+  }));
 }

@@ -4,6 +4,7 @@ import { timeBoth } from '../../formulas/freezing/time-both.ts';
 import { timeBothCurved } from '../../formulas/freezing/time-both-curved.ts';
 import { timeCurved } from '../../formulas/freezing/time-curved.ts';
 import { timeSand } from '../../formulas/freezing/time-sand.ts';
+import { lineOf } from './ledger.ts';
 import type { Section } from './sections.ts';
 import type { Working } from './working.ts';
 
@@ -55,19 +56,37 @@ export function workFreezing(
   const h = number('mould.interface');
   const k = number('mould.conductivity');
   const R = modulus * (shapeNumber === 0 ? 1 : shapeNumber + 1);
-  work(`${id}.freeze.sand`, `${name}: flat sand, perfect contact`, timeSand, { ...metal, b });
-  work(`${id}.freeze.soonest`, `${name}: freezes at the soonest`, timeCurved, {
+  const sand = work(lineOf(id, 'freeze.sand'), `${name}: flat sand, perfect contact`, timeSand, {
     ...metal,
     b,
-    k,
+  });
+  work(
+    lineOf(id, 'freeze.soonest'),
+    `${name}: freezes at the soonest`,
+    timeCurved,
+    { ...metal, b, k, n: shapeNumber, R },
+    't',
+    sand,
+  );
+  const latest = work(
+    lineOf(id, 'freeze.latest'),
+    `${name}: freezes at the latest`,
+    timeBoth,
+    { ...metal, b, h },
+    't',
+    2 * sand,
+  );
+  const h_R = work(lineOf(id, 'curvature'), `${name}: curvature of the mould round it`, curvature, {
     n: shapeNumber,
+    k,
     R,
   });
-  work(`${id}.freeze.latest`, `${name}: freezes at the latest`, timeBoth, { ...metal, b, h });
-  const h_R = work(`${id}.curvature`, `${name}: curvature of the mould round it`, curvature, {
-    n: shapeNumber,
-    k,
-    R,
-  });
-  return work(`${id}.freeze`, `${name}: time to freeze`, timeBothCurved, { ...metal, b, h, h_R });
+  return work(
+    lineOf(id, 'freeze'),
+    `${name}: time to freeze`,
+    timeBothCurved,
+    { ...metal, b, h, h_R },
+    't',
+    latest,
+  );
 }

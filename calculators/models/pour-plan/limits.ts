@@ -32,7 +32,7 @@ export function noteLimits(working: Working, races: readonly Race[]): void {
       'A thin shell in a hot mould is not followed here: the mould takes its heat through, so the freezing time is the low end and the grain is coarse.',
     );
   }
-  if ((working.values['steam.water'] ?? 0) > 0 && number('mould.moisture') > 0.01) {
+  if ((working.kept.get('steam.water') ?? 0) > 0 && number('mould.moisture') > 0.01) {
     note('In wet sand some of the steam condenses on its way out: the gas pressure here is the high end.');
   }
   note(

@@ -4,7 +4,7 @@ import { pourWindow } from '../../formulas/melting/pour-window.ts';
 import { time } from '../../formulas/melting/time.ts';
 import type { Charge } from './charge.ts';
 import { celsius, say } from './say.ts';
-import { judge, marginOf } from './verdict.ts';
+import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
 const scale = 100;
@@ -44,28 +44,25 @@ export function judgeMelt(working: Working, charge: Charge): Check[] {
     h: number('melt.air'),
   });
   const carry = number('melt.carry');
-  const range = `The metal wants ${celsius(lowest)} to ${celsius(highest)}; it leaves the furnace at ${celsius(pour)}`;
+  const range = (): string =>
+    `The metal wants ${celsius(lowest)} to ${celsius(highest)}; it leaves the furnace at ${celsius(pour)}`;
   const low = (pour - lowest) / scale;
   const high = (highest - pour) / scale;
   const limit = number('crucible.temperature.limit');
   return [
-    ...judge({
-      id: 'pour-temperature',
+    ...weigh(working, 'pour-temperature', Math.min(low, high), () => ({
       title: 'Pouring temperature',
-      margin: Math.min(low, high),
       levers: ['melt.temperature'],
       steps: ['melt.energy', 'melt.time'],
       why: {
-        holds: `Pour at ${celsius(pour)}. ${range}. Melting takes about ${say(takes, 'min')}.`,
-        close: `Pour at ${celsius(pour)}, near an end of the range. ${range}.`,
-        fails: low < high ? `Too cold. ${range}.` : `Too hot: gas, fume and burnt-in sand. ${range}.`,
+        holds: `Pour at ${celsius(pour)}. ${range()}. Melting takes about ${say(takes, 'min')}.`,
+        close: `Pour at ${celsius(pour)}, near an end of the range. ${range()}.`,
+        fails: low < high ? `Too cold. ${range()}.` : `Too hot: gas, fume and burnt-in sand. ${range()}.`,
       },
-    }),
-    ...judge({
-      id: 'seconds',
+    })),
+    ...weigh(working, 'seconds', Number.isNaN(window) ? -1 : marginOf(window, carry), () => ({
       shows: 'melt.window',
       title: 'Seconds in hand',
-      margin: Number.isNaN(window) ? -1 : marginOf(window, carry),
       levers: ['melt.carry', 'melt.temperature', 'melt.mouth'],
       steps: ['charge', 'melt.window'],
       why: {
@@ -75,17 +72,15 @@ export function judgeMelt(working: Working, charge: Charge): Check[] {
           ? `None: the metal leaves the furnace below its lowest pouring temperature, ${celsius(lowest)}.`
           : `You have ${say(window, 's')} and take ${say(carry, 's')}: bring the mould nearer, cover the melt, or pour hotter inside the range.`,
       },
-    }),
-    ...judge({
-      id: 'crucible-heat',
+    })),
+    ...weigh(working, 'crucible-heat', (limit - pour) / scale, () => ({
       title: 'The crucible stands the heat',
-      margin: (limit - pour) / scale,
       levers: ['melt.temperature'],
       steps: [],
       why: {
         holds: `It stands ${celsius(limit)}; the metal is at ${celsius(pour)}.`,
         fails: `Take another crucible: it stands ${celsius(limit)} and the metal is at ${celsius(pour)}.`,
       },
-    }),
+    })),
   ];
 }

@@ -1,10 +1,10 @@
 import type { Check } from '../../core/model.ts';
-import { solve } from '../../core/solve.ts';
+import { solverFor } from '../../core/solver.ts';
 import { flowTimeInterface } from '../../formulas/filling/flow-time-interface.ts';
 import type { Cooling } from './freezing.ts';
 import { raceFactor, type Race } from './race.ts';
 import { celsius } from './say.ts';
-import { judge } from './verdict.ts';
+import { weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
 /** Kelvin under a limit that count as one unit of margin. */
@@ -30,8 +30,7 @@ function workNeeded(working: Working, races: readonly Race[], cooling: Cooling):
     h: number('mould.interface'),
     T_f: cooling.freezing,
   };
-  const solved = solve(flowTimeInterface, given, 'T_m');
-  const needed = solved.ok ? solved.value : Number.NaN;
+  const needed = solverFor(flowTimeInterface, 'T_m')(given);
   if (!(needed > number('room.temperature'))) return needed;
   const title = `Mould temperature ${tightest.section.name.toLowerCase()} would need`;
   return work('mould.needed', title, flowTimeInterface, given, 'T_m');
@@ -44,7 +43,7 @@ export function judgeMould(working: Working, races: readonly Race[], cooling: Co
   const limit = number('mould.temperature.limit');
   const needed = workNeeded(working, races, cooling);
   const room = number('room.temperature');
-  const need =
+  const need = (): string =>
     needed === undefined
       ? 'No warmth fills a section the pressure does not enter'
       : !(needed > room)
@@ -54,35 +53,31 @@ export function judgeMould(working: Working, races: readonly Race[], cooling: Co
           : `Filling wants ${celsius(needed)}`;
   const neverBaked = limit < boiling && working.text('mould.dried') === 'held';
   const hottest = neverBaked ? Math.max(chosen, boiling) : chosen;
-  const checks = judge({
-    id: 'mould',
+  const checks = weigh(working, 'mould', (limit - hottest) / scale, () => ({
     shows: 'mould.needed',
     title: 'Mould temperature',
-    margin: (limit - hottest) / scale,
     levers: ['mould.temperature'],
-    steps: ['freezing', 'mould.diffusivity', ...('mould.needed' in working.values ? ['mould.needed'] : [])],
+    steps: ['freezing', 'mould.diffusivity', ...(working.kept.has('mould.needed') ? ['mould.needed'] : [])],
     why: {
-      holds: `Pour at ${celsius(chosen)}; it stands ${celsius(limit)}. ${need}.`,
-      close: `Pour at ${celsius(chosen)}, close to the ${celsius(limit)} it stands. ${need}.`,
+      holds: `Pour at ${celsius(chosen)}; it stands ${celsius(limit)}. ${need()}.`,
+      close: `Pour at ${celsius(chosen)}, close to the ${celsius(limit)} it stands. ${need()}.`,
       fails: neverBaked
         ? `Never bake this sand: it stands ${celsius(limit)}, and above that its binder smokes, runs and can catch fire. Keep it dry instead of drying it.`
-        : `Too hot: the mould is at ${celsius(chosen)} and its binder stands ${celsius(limit)}. ${need}.`,
+        : `Too hot: the mould is at ${celsius(chosen)} and its binder stands ${celsius(limit)}. ${need()}.`,
     },
-  });
+  }));
   const metal = number('melt.temperature');
   const takes = number('mould.temperature.metal');
   return [
     ...checks,
-    ...judge({
-      id: 'mould-metal',
+    ...weigh(working, 'mould-metal', (takes - metal) / scale, () => ({
       title: 'The mould takes metal this hot',
-      margin: (takes - metal) / scale,
       levers: ['melt.temperature'],
       steps: [],
       why: {
         holds: `It takes metal up to ${celsius(takes)}; this leaves the furnace at ${celsius(metal)}.`,
         fails: `Choose another mould: this one takes metal up to ${celsius(takes)} and yours is ${celsius(metal)}.`,
       },
-    }),
+    })),
   ];
 }

@@ -12,7 +12,7 @@ import { gauge } from '../../formulas/vacuum/gauge.ts';
 import { head as headOf } from '../../formulas/vacuum/head.ts';
 import type { Charge } from './charge.ts';
 import { say } from './say.ts';
-import { judge, marginOf } from './verdict.ts';
+import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
 /** What pushes the metal and what pushes back, in pascal; flows in m³/s. */
@@ -199,20 +199,19 @@ export function judgeGateSpeed(working: Working, drive: Drive): Check[] {
     gamma: number('metal.surface-tension'),
     rho: number('metal.density.liquid'),
   });
-  const speeds = `The metal enters at ${say(drive.gateSpeed, 'm/s')}; above ${say(critical, 'm/s')} it folds its own skin in`;
-  return judge({
-    id: 'gate-speed',
+  const speeds = (): string =>
+    `The metal enters at ${say(drive.gateSpeed, 'm/s')}; above ${say(critical, 'm/s')} it folds its own skin in`;
+  return weigh(working, 'gate-speed', marginOf(critical, drive.gateSpeed), () => ({
     shows: 'gate.speed',
     title: 'Quiet at the gate',
-    margin: marginOf(critical, drive.gateSpeed),
     levers: ['suction.gauge', 'head', 'gate.discharge'],
     steps: ['suction', 'gate.speed', 'gate.critical'],
     why: {
-      holds: `It enters quietly. ${speeds}.`,
-      close: `It only just enters quietly. ${speeds}.`,
-      fails: `Expect folded skin. ${speeds}. Thin sections need the pressure: keep as little as fills them, and let the sprue fill before the suction opens.`,
+      holds: `It enters quietly. ${speeds()}.`,
+      close: `It only just enters quietly. ${speeds()}.`,
+      fails: `Expect folded skin. ${speeds()}. Thin sections need the pressure: keep as little as fills them, and let the sprue fill before the suction opens.`,
     },
-  });
+  }));
 }
 
 export function judgeEdge(working: Working, drive: Drive): Check[] {
@@ -228,21 +227,20 @@ export function judgeEdge(working: Working, drive: Drive): Check[] {
   work('corner', 'Sharpest corner of three faces', cornerRadius, given);
   const wanted = number('edge.wanted');
   const margin = Number.isNaN(edge) ? marginOf(drive.pressure, 1) : marginOf(wanted, edge);
-  const sizes = `${say(drive.pressure, 'kPa')} fills an edge of ${say(edge, 'mm')}; you want ${say(wanted, 'mm')}`;
-  return judge({
-    id: 'edge',
+  const sizes = (): string =>
+    `${say(drive.pressure, 'kPa')} fills an edge of ${say(edge, 'mm')}; you want ${say(wanted, 'mm')}`;
+  return weigh(working, 'edge', margin, () => ({
     shows: 'edge',
     title: 'Edges as sharp as wanted',
-    margin,
     levers: ['suction.gauge', 'head', 'edge.wanted'],
     steps: ['pressure', 'edge', 'corner'],
     why: {
-      holds: `The edges fill. ${sizes}.`,
+      holds: `The edges fill. ${sizes()}.`,
       fails: Number.isNaN(edge)
         ? 'No pressure is left at the far end, so no edge fills there.'
-        : `Round the edge or add pressure: a warmer mould does nothing for it. ${sizes}.`,
+        : `Round the edge or add pressure: a warmer mould does nothing for it. ${sizes()}.`,
     },
-  });
+  }));
 }
 
 export function judgeGauge(working: Working, drive: Drive): Check[] {
@@ -257,31 +255,29 @@ export function judgeGauge(working: Working, drive: Drive): Check[] {
     'Its share of the air pressure here.',
   );
   state('gauge.reading', 'What the gauge must read', read, 'Pa', 'As chosen, below the air here.');
-  const sizes = `The gauge must read ${say(read, 'kPa')}, that is ${say(read, 'inHg')}; here the pump reaches ${say(best, 'kPa')}`;
-  return judge({
-    id: 'gauge',
+  const sizes = (): string =>
+    `The gauge must read ${say(read, 'kPa')}, that is ${say(read, 'inHg')}; here the pump reaches ${say(best, 'kPa')}`;
+  return weigh(working, 'gauge', marginOf(best, read), () => ({
     shows: 'gauge.reading',
     title: 'The pump reaches it here',
-    margin: marginOf(best, read),
     levers: ['suction.gauge', 'suction.best', 'site.altitude'],
     steps: ['ambient', 'gauge.absolute', 'gauge.best'],
-    why: { holds: `It can. ${sizes}.`, fails: `No pump here pulls that. ${sizes}.` },
-  });
+    why: { holds: `It can. ${sizes()}.`, fails: `No pump here pulls that. ${sizes()}.` },
+  }));
 }
 
 export function judgeBlowBack(working: Working, drive: Drive): Check[] {
-  const steamed = (working.values['steam.volume'] ?? 0) > 0;
-  const sizes = `Gas may press back with ${say(drive.gasAtWorst, 'kPa')} and the metal presses in with ${say(drive.pressure, 'kPa')}`;
-  return judge({
-    id: 'blow-back',
+  const steamed = (working.kept.get('steam.volume') ?? 0) > 0;
+  const sizes = (): string =>
+    `Gas may press back with ${say(drive.gasAtWorst, 'kPa')} and the metal presses in with ${say(drive.pressure, 'kPa')}`;
+  return weigh(working, 'blow-back', marginOf(drive.pressure, drive.gasAtWorst), () => ({
     shows: 'gas.worst',
     title: 'No blow-back',
-    margin: marginOf(drive.pressure, drive.gasAtWorst),
     levers: ['mould.moisture', 'suction.gauge', 'head', 'mould.permeability'],
     steps: ['steam.water', ...(steamed ? ['steam.volume'] : []), 'gas.worst', 'pressure'],
     why: {
-      holds: `The gas leaves through the sand. ${sizes}.`,
-      fails: `The mould can spit metal back up the sprue: dry it, vent the far ends, and keep your face off the sprue. ${sizes}.`,
+      holds: `The gas leaves through the sand. ${sizes()}.`,
+      fails: `The mould can spit metal back up the sprue: dry it, vent the far ends, and keep your face off the sprue. ${sizes()}.`,
     },
-  });
+  }));
 }

@@ -9,9 +9,10 @@ import { velocity } from '../../formulas/filling/velocity.ts';
 import { alongRun } from './chain.ts';
 import type { Cooling } from './freezing.ts';
 import type { Drive } from './pressure.ts';
+import { lineOf } from './ledger.ts';
 import { celsius, say } from './say.ts';
 import { upstreamOf, type Section } from './sections.ts';
-import { judge, marginOf } from './verdict.ts';
+import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
 /** Time it keeps flowing over time to fill: below this a section is short for any small doubt. */
@@ -44,20 +45,20 @@ export interface Race {
 function workEntry(working: Working, section: Section, drive: Push, kept: boolean): Entry {
   const { number, work, state } = working;
   const { id, name } = section;
-  const tag = kept ? id : `${id}.upstream`;
-  const resists = work(`${tag}.resists`, `${name}: pressure to enter`, entryPressure, {
+  const tag = kept ? id : lineOf(id, 'upstream');
+  const resists = work(lineOf(tag, 'resists'), `${name}: pressure to enter`, entryPressure, {
     gamma: number('metal.surface-tension'),
     theta: number('entry.angle'),
     a: section.sides[0],
     c: section.sides[1],
   });
-  const shared = work(`${tag}.shared`, `${name}: speed its share of the flow gives`, sectionSpeed, {
+  const shared = work(lineOf(tag, 'shared'), `${name}: speed its share of the flow gives`, sectionSpeed, {
     Q: drive.flow,
     n: section.fronts,
     A: section.channel,
   });
   if (!(drive.pressure > resists + drive.gas)) return { resists, speed: 0 };
-  const pushed = work(`${tag}.pushed`, `${name}: speed the pressure gives`, velocity, {
+  const pushed = work(lineOf(tag, 'pushed'), `${name}: speed the pressure gives`, velocity, {
     C: number('gate.discharge'),
     h: drive.headLeft,
     dp: drive.suction,
@@ -65,7 +66,7 @@ function workEntry(working: Working, section: Section, drive: Push, kept: boolea
     rho: number('metal.density.liquid'),
   });
   const speed = state(
-    `${tag}.speed`,
+    lineOf(tag, 'speed'),
     `${name}: speed of the front`,
     Math.min(shared, pushed),
     'm/s',
@@ -89,11 +90,11 @@ export function workRace(
   const before = upstreamOf(section, all);
   const way = before ? workEntry(working, { ...before, id }, drive, false) : { resists, speed };
   const arrives = state(
-    `${id}.arrives`,
+    lineOf(id, 'arrives'),
     `${name}: the metal arrives at`,
     alongRun(
       working,
-      `${id}.chain`,
+      lineOf(id, 'chain'),
       `${name}: temperature after ${before ? before.name.toLowerCase() : 'the way'}`,
       {
         from: gate,
@@ -118,14 +119,21 @@ export function workRace(
   };
   // Below the liquidus part of the flow's share of latent heat is already spent: dT goes below zero.
   const flows = work(
-    `${id}.flows`,
+    lineOf(id, 'flows'),
     `${name}: time it keeps flowing, front on fresh sand`,
     flowTimeInterface,
     given,
   );
   if (flows > 0) {
     const warming = { ...given, b: cooling.diffusivity };
-    work(`${id}.flows.latest`, `${name}: the same, sand warming behind the front`, flowTime, warming);
+    work(
+      lineOf(id, 'flows.latest'),
+      `${name}: the same, sand warming behind the front`,
+      flowTime,
+      warming,
+      't',
+      flows,
+    );
   }
   const needs = resists + drive.gas;
   if (!(speed > 0)) {
@@ -142,12 +150,12 @@ export function workRace(
       margin,
     };
   }
-  const fills = work(`${id}.fills`, `${name}: time to fill`, fillTime, { l: section.run, v: speed });
-  work(`${id}.reach`, `${name}: length it would run`, flowLength, { ...given, v: speed });
+  const fills = work(lineOf(id, 'fills'), `${name}: time to fill`, fillTime, { l: section.run, v: speed });
+  work(lineOf(id, 'reach'), `${name}: length it would run`, flowLength, { ...given, v: speed });
   const margin = marginOf(Number.isNaN(flows) ? 0 : flows, raceFactor * fills);
   if (Number.isFinite(fills) && flows > 0) {
     state(
-      `${id}.margin`,
+      lineOf(id, 'margin'),
       `${name}: flow time over fill time`,
       flows / fills,
       '1',
@@ -182,48 +190,45 @@ function judgeRace(working: Working, race: Race, drive: Push): Check[] {
     );
     return [];
   }
-  const mould = celsius(working.number('mould.temperature'));
-  const times = `In the mould at ${mould} it flows for ${say(race.flows, 's')} and needs ${say(race.fills, 's')} to fill; it is solid right through after ${say(race.freezes, 's')}`;
+  const times = (): string =>
+    `In the mould at ${celsius(working.number('mould.temperature'))} it flows for ${say(race.flows, 's')} and needs ${say(race.fills, 's')} to fill; it is solid right through after ${say(race.freezes, 's')}`;
   const cold = !(race.flows > 0);
-  return judge({
-    id,
-    shows: `${id}.margin`,
+  return weigh(working, id, race.margin, () => ({
+    shows: lineOf(id, 'margin'),
     title: `${name}: fills before it stops`,
-    margin: race.margin,
     levers: raceLevers,
-    steps: ['modulus', 'resists', 'speed', 'arrives', 'flows', 'fills', 'freeze'].map(
-      (line) => `${id}.${line}`,
+    steps: ['modulus', 'resists', 'speed', 'arrives', 'flows', 'fills', 'freeze'].map((line) =>
+      lineOf(id, line),
     ),
     why: {
-      holds: `It fills. ${times}.`,
-      close: `It fills, with little to spare. ${times}.`,
+      holds: `It fills. ${times()}.`,
+      close: `It fills, with little to spare. ${times()}.`,
       fails:
         race.speed <= 0
           ? `It does not fill: the metal presses with ${say(drive.pressure, 'kPa')}, and to enter against the gas takes ${say(race.needs, 'kPa')}. No warmth changes that.`
           : cold
             ? `It does not fill: the metal arrives at ${celsius(race.arrives)}, too far frozen to flow.`
-            : `It runs short: want ${raceFactor} times as long as it needs. ${times}.`,
+            : `It runs short: want ${raceFactor} times as long as it needs. ${times()}.`,
     },
-  });
+  }));
 }
 
 /** The opening that resists most must be pushed well past its resistance: a front that only just enters stops at the first speck. */
-export function judgeEntry(races: readonly Race[], drive: Push): Check[] {
+export function judgeEntry(working: Working, races: readonly Race[], drive: Push): Check[] {
   const [hardest] = [...races].sort((a, b) => b.needs - a.needs);
   if (!hardest) return [];
   const { id, name } = hardest.section;
-  const sizes = `${name}: the opening resists with ${say(hardest.resists, 'kPa')} and the gas with ${say(drive.gas, 'kPa')}; the metal has ${say(drive.pressure, 'kPa')}`;
-  return judge({
-    id: 'entry',
+  const sizes = (): string =>
+    `${name}: the opening resists with ${say(hardest.resists, 'kPa')} and the gas with ${say(drive.gas, 'kPa')}; the metal has ${say(drive.pressure, 'kPa')}`;
+  return weigh(working, 'entry', marginOf(drive.pressure, entryFactor * hardest.needs), () => ({
     shows: 'pressure',
     title: 'Pressure to enter the thinnest opening',
-    margin: marginOf(drive.pressure, entryFactor * hardest.needs),
     levers: ['suction.gauge', 'head', 'mould.moisture', 'mould.permeability'],
-    steps: [`${id}.resists`, 'gas', 'suction', 'pressure'],
+    steps: [lineOf(id, 'resists'), 'gas', 'suction', 'pressure'],
     why: {
-      holds: `The metal goes in. ${sizes}.`,
-      close: `It goes in, with little to spare. ${sizes}.`,
-      fails: `Bring more pressure to the cavity: want ${entryFactor} times what resists. ${sizes}. Pressure decides this, not heat.`,
+      holds: `The metal goes in. ${sizes()}.`,
+      close: `It goes in, with little to spare. ${sizes()}.`,
+      fails: `Bring more pressure to the cavity: want ${entryFactor} times what resists. ${sizes()}. Pressure decides this, not heat.`,
     },
-  });
+  }));
 }

@@ -1,9 +1,10 @@
-import type { Result, Values } from '../../core/model.ts';
+import type { Check, Result, Values } from '../../core/model.ts';
 import { workAfter } from './after.ts';
 import { workChain } from './chain.ts';
 import { judgeCrucible, workCharge } from './charge.ts';
 import { judgeFeeding } from './feeding.ts';
 import { workCooling, workFreezing } from './freezing.ts';
+import { startLedger, type Ledger } from './ledger.ts';
 import { noteLimits } from './limits.ts';
 import { workHazards } from './hazards.ts';
 import { judgeMelt } from './melt.ts';
@@ -15,7 +16,7 @@ import { judgeDryness, judgeFume } from './safety.ts';
 import { judgeLift, judgePenetration, judgeSand } from './sand.ts';
 import { readSections, type Section } from './sections.ts';
 import { judgeWarming } from './warming.ts';
-import { startWorking } from './working.ts';
+import { startWorking, type Working } from './working.ts';
 
 const surface = (sections: readonly Section[]): number =>
   sections.reduce((sum, { volume, modulus }) => sum + volume / modulus, 0);
@@ -27,6 +28,28 @@ const surface = (sections: readonly Section[]): number =>
  */
 export function runPlan(inputs: Values, { warming }: { readonly warming: boolean }): Result {
   const working = startWorking(inputs);
+  const checks = decide(working, warming);
+  const values = Object.fromEntries(
+    outputNames.flatMap((name) => {
+      const value = working.kept.get(name);
+      return value === undefined ? [] : [[name, value]];
+    }),
+  );
+  return { values, steps: working.steps, checks, notes: working.notes };
+}
+
+/**
+ * The same plan with numbers only, without the warming: for what is worked hundreds of times over. The
+ * ledger then holds what `runPlan` gives as values; the checks have their margins and verdicts only.
+ */
+export function tryPlan(inputs: Values, ledger: Ledger = startLedger()): Check[] {
+  ledger.clear();
+  return decide(startWorking(inputs, ledger), false);
+}
+
+const outputNames = Object.keys(outputs);
+
+function decide(working: Working, warming: boolean): Check[] {
   const sections = readSections(working);
   const charge = workCharge(working, sections);
   const crucible = judgeCrucible(working, charge);
@@ -45,7 +68,7 @@ export function runPlan(inputs: Values, { warming }: { readonly warming: boolean
     ...judgeRaces(working, races, drive),
     ...judgeMould(working, races, cooling),
     ...(warming ? judgeWarming(working) : []),
-    ...judgeEntry(races, drive),
+    ...judgeEntry(working, races, drive),
     ...judgeGateSpeed(working, drive),
     ...judgeEdge(working, drive),
     ...judgeSand(working),
@@ -60,9 +83,6 @@ export function runPlan(inputs: Values, { warming }: { readonly warming: boolean
   ];
   workHazards(working, charge, drive);
   workAfter(working, charge, sections, races, cooling);
-  noteLimits(working, races);
-  const values = Object.fromEntries(
-    Object.keys(outputs).flatMap((name) => (name in working.values ? [[name, working.values[name]!]] : [])),
-  );
-  return { values, steps: working.steps, checks, notes: working.notes };
+  if (!working.trial) noteLimits(working, races);
+  return checks;
 }

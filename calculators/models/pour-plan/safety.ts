@@ -1,6 +1,6 @@
 import type { Check } from '../../core/model.ts';
 import { celsius, say } from './say.ts';
-import { judge, marginOf } from './verdict.ts';
+import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
 /** Half a per cent of water under a part of this size already makes more steam than a low head presses against. */
@@ -13,34 +13,30 @@ export function judgeDryness(working: Working): Check[] {
   const dried = working.text('mould.dried');
   const known = number('mould.moisture');
   const moisture = Number.isNaN(known) ? 0 : known;
-  const wet = `${say(moisture, '%')} of water`;
+  const wet = (): string => `${say(moisture, '%')} of water`;
   if (dried === 'warmed') {
-    return judge({
-      id: 'dryness',
+    return weigh(working, 'dryness', -Math.log(2), () => ({
       title: 'The mould is dry',
-      margin: -Math.log(2),
       levers: [],
       steps: [],
       why: {
         holds: '',
         fails: `Weigh it: hold it at ${celsius(383.15)} or more until its mass stops falling. Warm to the hand says nothing about the middle. A torch passed over a cold mould wets it.`,
       },
-    });
+    }));
   }
-  return judge({
-    id: 'dryness',
+  return weigh(working, 'dryness', marginOf(driest, moisture), () => ({
     title: 'The mould is dry',
-    margin: marginOf(driest, moisture),
     levers: ['mould.moisture'],
     steps: ['steam.water'],
     why: {
       holds:
         dried === 'held'
-          ? `Dry: its mass stopped falling, ${wet} left. Pour the same day.`
-          : `Dry enough as it is: ${wet}.`,
-      fails: `Not dry: ${wet}, and ${say(driest, '%')} is the most under a small part. Dry and weigh it, or pour a heavier part with vents.`,
+          ? `Dry: its mass stopped falling, ${wet()} left. Pour the same day.`
+          : `Dry enough as it is: ${wet()}.`,
+      fails: `Not dry: ${wet()}, and ${say(driest, '%')} is the most under a small part. Dry and weigh it, or pour a heavier part with vents.`,
     },
-  });
+  }));
 }
 
 /** What the name of a metal gives away when its zinc and lead are not told. */
@@ -55,10 +51,8 @@ export function judgeFume(working: Working): Check[] {
   const hasZinc = Number.isNaN(zinc) ? namesZinc.test(metal) : zinc > zincFrom;
   const hasLead = Number.isNaN(lead) ? namesLead.test(metal) : lead > 0;
   const margin = hasLead ? -0.5 : hasZinc ? 0 : 1;
-  return judge({
-    id: 'fume',
+  return weigh(working, 'fume', margin, () => ({
     title: 'Zinc and lead',
-    margin,
     levers: [],
     steps: [],
     why: {
@@ -68,5 +62,5 @@ export function judgeFume(working: Working): Check[] {
       fails:
         'It holds lead: not in a teaching shop. Extraction, gloves, washing, no food near, and your local law on lead before anything else.',
     },
-  });
+  }));
 }

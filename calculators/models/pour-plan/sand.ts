@@ -7,7 +7,7 @@ import { force } from '../../formulas/vacuum/force.ts';
 import { penetration } from '../../formulas/vacuum/penetration.ts';
 import type { Drive } from './pressure.ts';
 import { say } from './say.ts';
-import { judge, marginOf } from './verdict.ts';
+import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
 /** Sand strength is a wide guess, so the stress is kept to a third of it. */
@@ -49,22 +49,21 @@ export function judgeSand(working: Working): Check[] {
   const byBending = marginOf(tensile, sandFactor * bending);
   const byShear = Number.isNaN(shearing) ? Number.POSITIVE_INFINITY : marginOf(shearing, sandFactor * shear);
   const bends = byBending <= byShear;
-  const sizes = bends
-    ? `It bends with ${say(bending, 'kPa')} over a span of ${say(span, 'mm')} and breaks near ${say(tensile, 'kPa')}`
-    : `It shears with ${say(shear, 'kPa')} at the rim and breaks near ${say(shearing, 'kPa')}`;
-  return judge({
-    id: 'sand',
+  const sizes = (): string =>
+    bends
+      ? `It bends with ${say(bending, 'kPa')} over a span of ${say(span, 'mm')} and breaks near ${say(tensile, 'kPa')}`
+      : `It shears with ${say(shear, 'kPa')} at the rim and breaks near ${say(shearing, 'kPa')}`;
+  return weigh(working, 'sand', Math.min(byBending, byShear), () => ({
     shows: 'sand.bending',
     title: 'The sand stands the suction',
-    margin: Math.min(byBending, byShear),
     levers: ['suction.gauge', 'sand.span', 'sand.cake'],
     steps: ['suction.force', 'sand.bending', 'sand.shear'],
     why: {
-      holds: `The sand holds. ${sizes}.`,
-      close: `The sand holds, just. ${sizes}.`,
-      fails: `Less suction, or a closer grid under the sand: want ${sandFactor} times, because the strength is a guess. ${sizes}.`,
+      holds: `The sand holds. ${sizes()}.`,
+      close: `The sand holds, just. ${sizes()}.`,
+      fails: `Less suction, or a closer grid under the sand: want ${sandFactor} times, because the strength is a guess. ${sizes()}.`,
     },
-  });
+  }));
 }
 
 export function judgeLift(working: Working, drive: Drive): Check[] {
@@ -89,19 +88,18 @@ export function judgeLift(working: Working, drive: Drive): Check[] {
     m_c: cope,
   });
   const laid = number('cope.weight');
-  const sizes = `The metal lifts with ${say(lifted, 'N')}; the sand weighs ${say(cope, 'g')} and you lay on ${say(laid, 'kg')}`;
-  return judge({
-    id: 'lift',
+  const sizes = (): string =>
+    `The metal lifts with ${say(lifted, 'N')}; the sand weighs ${say(cope, 'g')} and you lay on ${say(laid, 'kg')}`;
+  return weigh(working, 'lift', marginOf(laid + cope, more + cope), () => ({
     shows: 'lift',
     title: 'The cope stays down',
-    margin: marginOf(laid + cope, more + cope),
     levers: ['cope.weight', 'head'],
     steps: ['lift', 'cope.mass', 'cope.needed'],
     why: {
-      holds: `It stays down. ${sizes}.`,
-      fails: `Lay on ${say(Math.max(0, more), 'kg')} or clamp it: metal runs out at the joint otherwise. ${sizes}.`,
+      holds: `It stays down. ${sizes()}.`,
+      fails: `Lay on ${say(Math.max(0, more), 'kg')} or clamp it: metal runs out at the joint otherwise. ${sizes()}.`,
     },
-  });
+  }));
 }
 
 export function judgePenetration(working: Working, drive: Drive): Check[] {
@@ -120,18 +118,17 @@ export function judgePenetration(working: Working, drive: Drive): Check[] {
     'Pa',
     'The head and the whole of the suction: in the sand near the plate the gas is at what the gauge reads.',
   );
-  const sizes = `It takes ${say(enters, 'kPa')} to drive metal between the grains; the metal has up to ${say(has, 'kPa')}`;
-  return judge({
-    id: 'penetration',
+  const sizes = (): string =>
+    `It takes ${say(enters, 'kPa')} to drive metal between the grains; the metal has up to ${say(has, 'kPa')}`;
+  return weigh(working, 'penetration', marginOf(enters, has), () => ({
     shows: 'penetration',
     title: 'Metal stays out of the sand',
-    margin: marginOf(enters, has),
     levers: ['suction.gauge', 'mould.grain-size', 'head'],
     steps: ['penetration', 'penetration.has'],
     why: {
-      holds: `It stays out. ${sizes}. Release the suction once the thin sections and the gate are solid.`,
-      close: `It only just stays out. ${sizes}. Release the suction the moment the thin sections and the gate are solid.`,
-      fails: `The skin comes out as sandpaper: less suction, finer sand or a wash. ${sizes}.`,
+      holds: `It stays out. ${sizes()}. Release the suction once the thin sections and the gate are solid.`,
+      close: `It only just stays out. ${sizes()}. Release the suction the moment the thin sections and the gate are solid.`,
+      fails: `The skin comes out as sandpaper: less suction, finer sand or a wash. ${sizes()}.`,
     },
-  });
+  }));
 }

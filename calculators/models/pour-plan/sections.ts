@@ -1,5 +1,6 @@
 import type { Row } from '../../core/model.ts';
 import { modulus } from '../../formulas/freezing/modulus.ts';
+import { lineOf } from './ledger.ts';
 import type { Working } from './working.ts';
 
 /** One section of the part, with what follows from its shape. SI throughout. */
@@ -76,7 +77,7 @@ export function readSections(working: Working): Section[] {
         round: shape === 'rod',
         piece,
         volume: piece * Math.max(1, numberIn(row, 'pieces', 1)),
-        modulus: working.work(`${id}.modulus`, `Modulus, ${name}`, modulus, { V: piece, A: cooled }),
+        modulus: working.work(lineOf(id, 'modulus'), `Modulus, ${name}`, modulus, { V: piece, A: cooled }),
         shapeNumber,
         run: run > before ? run - before : run,
         before,

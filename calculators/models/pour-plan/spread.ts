@@ -1,16 +1,17 @@
-import type { Values, Watch } from '../../core/model.ts';
-import { sampleSpread, type Spread } from '../../core/spread.ts';
-import { numbersOf, withNumbers } from '../inputs.ts';
+import type { Row, Scalar, Values, Watch } from '../../core/model.ts';
+import { startDrawing, type Spread } from '../../core/spread.ts';
+import { numbersOf } from '../inputs.ts';
 import { pourPlan } from '../pour-plan.ts';
-import { runPlan } from './run.ts';
+import { startLedger } from './ledger.ts';
+import { runPlan, tryPlan } from './run.ts';
 
 export interface PlanSpread {
   /** The 95 % interval of every output the plan gives, and the inputs it comes from. */
   readonly outputs: Readonly<Record<string, Spread>>;
   /** Of so many castings poured like this, the share for which each check holds. */
   readonly chances: Readonly<Record<string, number>>;
-  /** The inputs each check's margin depends on most, and the margin's own interval. */
-  readonly margins: Readonly<Record<string, Spread>>;
+  /** A check's margin with its interval, and the inputs it depends on most; worked when it is asked for. */
+  readonly margin: (id: string) => Spread | undefined;
   /** The share of samples in which every check holds that holds now. */
   readonly together: number;
   readonly count: number;
@@ -30,41 +31,63 @@ export function planSpread(
   }: { readonly seed?: string; readonly count?: number; readonly watch?: Watch } = {},
 ): PlanSpread | undefined {
   const now = runPlan(inputs, { warming: false });
-  const names = Object.keys(now.values);
-  const holding = now.checks.filter(({ margin }) => margin >= 0).map(({ id }) => id);
-  const held: Record<string, number> = Object.fromEntries(now.checks.map(({ id }) => [id, 0]));
+  const drawing = startDrawing(numbersOf(pourPlan, inputs), spreads, { seed, count });
+  const { values, change } = changing(inputs);
+  const ledger = startLedger();
+  const blank = (): Float64Array => new Float64Array(count).fill(Number.NaN);
+  const outputs = Object.keys(now.values).map((name) => ({
+    name,
+    read: ledger.reader(name),
+    drawn: blank(),
+  }));
+  const checks = now.checks.map(({ id, margin }) => ({ id, holds: margin >= 0, drawn: blank() }));
   let together = 0;
-  let done = 0;
-  let stopped = false;
 
-  const nothing = Object.fromEntries(
-    [...names, ...now.checks.map(({ id }) => `margin of ${id}`)].map((key) => [key, Number.NaN]),
-  );
-  const sampled = sampleSpread(
-    (numbers) => {
-      stopped ||= watch.cancelled?.() ?? false;
-      if (stopped) return nothing;
-      const { values, checks } = runPlan(withNumbers(pourPlan, inputs, numbers), { warming: false });
-      const margins = new Map(checks.map(({ id, margin }) => [id, margin]));
-      for (const { id, margin } of checks) if (id in held && margin >= 0) held[id]! += 1;
-      if (holding.every((id) => (margins.get(id) ?? -1) >= 0)) together += 1;
-      done += 1;
-      if (done % 20 === 0) watch.progress?.(done / count);
-      return Object.fromEntries([
-        ...names.map((name) => [name, values[name] ?? Number.NaN]),
-        ...now.checks.map(({ id }) => [`margin of ${id}`, margins.get(id) ?? Number.NaN]),
-      ]) as Record<string, number>;
-    },
-    numbersOf(pourPlan, inputs),
-    spreads,
-    { seed, count },
-  );
-  if (stopped) return undefined;
+  for (let i = 0; i < count; i += 1) {
+    if (watch.cancelled?.()) return undefined;
+    drawing.next(change);
+    const trial = tryPlan(values, ledger);
+    for (const { read, drawn } of outputs) drawn[i] = read();
+    for (const { id, drawn } of checks)
+      drawn[i] = trial.find((check) => check.id === id)?.margin ?? Number.NaN;
+    if (checks.every(({ holds, drawn }) => !holds || drawn[i]! >= 0)) together += 1;
+    if ((i + 1) % 20 === 0) watch.progress?.((i + 1) / count);
+  }
+  const spread = drawing.done();
+  const held = (drawn: Float64Array): number => drawn.reduce((sum, margin) => sum + Number(margin >= 0), 0);
   return {
-    outputs: Object.fromEntries(names.map((name) => [name, sampled[name]!])),
-    margins: Object.fromEntries(now.checks.map(({ id }) => [id, sampled[`margin of ${id}`]!])),
-    chances: Object.fromEntries(Object.entries(held).map(([id, times]) => [id, times / count])),
+    outputs: Object.fromEntries(outputs.map(({ name, drawn }) => [name, spread(drawn)])),
+    margin: (id) => {
+      const check = checks.find((one) => one.id === id);
+      return check && spread(check.drawn);
+    },
+    chances: Object.fromEntries(checks.map(({ id, drawn }) => [id, held(drawn) / count])),
     together: together / count,
     count,
+  };
+}
+
+/** A copy of the inputs whose numbers can be changed in place, by the names of `numbersOf`. */
+function changing(inputs: Values): {
+  readonly values: Values;
+  readonly change: (name: string, value: number) => void;
+} {
+  const values: Record<string, Scalar | readonly Row[]> = { ...inputs };
+  const rows = new Map<string, { readonly row: Record<string, Scalar>; readonly field: string }>();
+  for (const [name, list] of Object.entries(inputs)) {
+    if (!Array.isArray(list)) continue;
+    const copy = (list as readonly Row[]).map((row) => ({ ...row }));
+    values[name] = copy;
+    copy.forEach((row, index) => {
+      for (const field of Object.keys(row)) rows.set(`${name}.${index + 1}.${field}`, { row, field });
+    });
+  }
+  return {
+    values,
+    change: (name, value) => {
+      const at = rows.get(name);
+      if (at) at.row[at.field] = value;
+      else values[name] = value;
+    },
   };
 }

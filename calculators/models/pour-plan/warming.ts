@@ -3,7 +3,7 @@ import { flaskTemperature } from '../flask-temperature.ts';
 import { schedule } from '../schedule.ts';
 import { warmThrough } from '../warm-through.ts';
 import { celsius, say } from './say.ts';
-import { judge } from './verdict.ts';
+import { weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
 /** Closer to the room than this a mould is not warmed, only kept in it. */
@@ -93,24 +93,22 @@ function judgeOven(working: Working): Check[] {
     );
   const reaches = Number.isFinite(time) ? (middle - (want - ovenSlack)) / ovenSlack : -1;
   const stands = (number('mould.temperature.limit') - oven) / scale;
-  const out = say(number('mould.out'), 's');
-  return judge({
-    id: 'warming',
+  const out = (): string => say(number('mould.out'), 's');
+  return weigh(working, 'warming', Math.min(reaches, stands), () => ({
     shows: 'oven.time',
     title: 'Warm right through, and still warm',
-    margin: Math.min(reaches, stands),
     levers: stands < reaches ? ['oven.temperature'] : ['mould.out', 'oven.temperature'],
     steps: ['oven.time', 'oven.face', 'oven.middle'],
     why: {
-      holds: `Leave it ${say(time, 'min')} in an oven at ${celsius(oven)}: the middle is then at ${celsius(want)} and the outside at ${celsius(face)}. After ${out} in the air the middle is at ${celsius(middle)}.`,
+      holds: `Leave it ${say(time, 'min')} in an oven at ${celsius(oven)}: the middle is then at ${celsius(want)} and the outside at ${celsius(face)}. After ${out()} in the air the middle is at ${celsius(middle)}.`,
       fails:
         stands < reaches
           ? `The oven is too hot for this mould: it stands ${celsius(number('mould.temperature.limit'))} and the oven is at ${celsius(oven)}.`
           : Number.isFinite(time)
-            ? `It cools on the way: after ${out} in the air the middle is at ${celsius(middle)}, and the rest counts on ${celsius(want)}.`
+            ? `It cools on the way: after ${out()} in the air the middle is at ${celsius(middle)}, and the rest counts on ${celsius(want)}.`
             : `An oven at ${celsius(oven)} never brings the middle to ${celsius(want)}.`,
     },
-  });
+  }));
 }
 
 function judgeKiln(working: Working): Check[] {
@@ -135,14 +133,12 @@ function judgeKiln(working: Working): Check[] {
   line(working, 'kiln.hold', 'Hold at the peak', from, 's', plan.values['hold_peak']);
   line(working, 'kiln.soak', 'Soak at the casting temperature', from, 's', soak);
   if (total === undefined || peak === undefined || soak === undefined)
-    return judge({
-      id: 'warming',
+    return weigh(working, 'warming', -1, () => ({
       title: 'Burnt out, and still hot',
-      margin: -1,
       levers: ['mould.temperature'],
       steps: [],
       why: { holds: '', fails: plan.notes.join(' ') || 'There is no schedule for this mould.' },
-    });
+    }));
   const flask = flaskTemperature.run({
     ...mould,
     diameter,
@@ -154,7 +150,7 @@ function judgeKiln(working: Working): Check[] {
     h_kiln: air.kiln,
     h_air: air.flask,
   });
-  const out = say(number('mould.out'), 's');
+  const out = (): string => say(number('mould.out'), 's');
   const cavity = line(
     working,
     'flask.cavity',
@@ -163,16 +159,14 @@ function judgeKiln(working: Working): Check[] {
     'K',
     flask.values['cavity'],
   );
-  return judge({
-    id: 'warming',
+  return weigh(working, 'warming', (cavity - (want - flaskSlack)) / flaskSlack, () => ({
     shows: 'kiln.total',
     title: 'Burnt out, and still hot',
-    margin: (cavity - (want - flaskSlack)) / flaskSlack,
     levers: ['mould.out'],
     steps: ['kiln.total', 'kiln.peak', 'kiln.hold', 'kiln.soak', 'flask.cavity'],
     why: {
-      holds: `Plan ${say(total, 'h')} in the kiln with a peak of ${celsius(peak)}. After ${out} out of it the cavity is at ${celsius(cavity)}.`,
-      fails: `Too long out of the kiln: after ${out} the cavity is at ${celsius(cavity)}, and the rest counts on ${celsius(want)}.`,
+      holds: `Plan ${say(total, 'h')} in the kiln with a peak of ${celsius(peak)}. After ${out()} out of it the cavity is at ${celsius(cavity)}.`,
+      fails: `Too long out of the kiln: after ${out()} the cavity is at ${celsius(cavity)}, and the rest counts on ${celsius(want)}.`,
     },
-  });
+  }));
 }

@@ -1,4 +1,4 @@
-import { rootBetween } from '../pour-plan/bracket.ts';
+import { rootBetween } from '../../core/bracket.ts';
 import { besselJ } from './bessel.ts';
 
 /**
