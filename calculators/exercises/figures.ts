@@ -1,4 +1,5 @@
-import { compile, type Expression } from '../core/expression.ts';
+import { type Expression } from '../core/expression.ts';
+import { compile } from '../core/program.ts';
 import type { Formula } from '../core/formula.ts';
 import { constantsOf, rearrange } from '../core/solve.ts';
 import { fromSI, toSI, unit, widthFromSI, widthToSI, type UnitSymbol } from '../core/units.ts';
