@@ -1,7 +1,7 @@
 import { fromSI, toSI } from '../../calculators/core/units.ts';
 import type { UnitSymbol } from '../../calculators/core/units.ts';
 import type { FigureTable } from './drawing.ts';
-import { figures } from './drawing.ts';
+import { figures, withinDecades } from './drawing.ts';
 
 /** One quantity of a curve: its name, its unit as written, its two ends and where numbers stand along it. */
 export interface Axis {
@@ -57,13 +57,15 @@ export function roundStep(least: number): number {
   return (part ?? 10) * decade;
 }
 
+/** Places within a decade, coarse to fine. */
+const decades = [[1], [1, 2, 5], [1, 1.5, 2, 3, 4, 5, 6, 8]] as const;
+
 /** Five or so places to write numbers at along an axis. */
 export function ticksOf(low: number, high: number, log: boolean): number[] {
   if (log) {
-    const first = Math.ceil(Math.log10(low) - 1e-9);
-    const last = Math.floor(Math.log10(high) + 1e-9);
-    const tens = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => 10 ** (first + i));
-    return tens.length >= 2 ? tens : [low, Number(Math.sqrt(low * high).toPrecision(1)), high];
+    const few = decades.map((parts) => withinDecades(low, high, parts));
+    // The finest that does not crowd: seven numbers fit under a drawing on a phone.
+    return few.findLast(({ length }) => length >= 2 && length <= 7) ?? few[0]!;
   }
   const step = roundStep((high - low) / 5);
   const first = Math.ceil(low / step - 1e-9) * step;

@@ -2,9 +2,16 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Axis, CurveProps, Line } from './curve-numbers.ts';
 import { Dial } from './dial.tsx';
-import { figures, spaced } from './drawing.ts';
+import { figures, spaced, withinDecades } from './drawing.ts';
 
-const box = { left: 54, right: 318, top: 26, foot: 192 } as const;
+const frame = { left: 54, top: 26, foot: 192, width: 400 } as const;
+/** Room right of the lines for the words at their ends: a letter of these sizes is about this wide. */
+const letterWidth = 7.4;
+const rightOf = (lines: readonly Line[]): number => {
+  const longest = Math.max(...lines.map(({ label }) => label.length));
+  return Math.min(318, frame.width - 8 - letterWidth * longest);
+};
+
 /** Lines are told apart by their dashes and by the word at their end, never by colour. */
 const dashes = ['', '7 4', '2 4', '10 3 2 3'] as const;
 
@@ -18,10 +25,15 @@ const plain = (value: number | string): string => String(value).replace('-', 'âˆ
 
 const titled = ({ name, unit }: Axis): string => (unit === '' ? name : `${name}, ${unit}`);
 
+/** Lines between the written places of a logarithmic axis, to read off between them on paper. */
+const finePlaces = ({ low, high, log, ticks }: Axis): number[] =>
+  log ? withinDecades(low, high, [1, 2, 3, 4, 5, 6, 7, 8, 9]).filter((place) => !ticks.includes(place)) : [];
+
 /** One number of a formula against another, a line for each of a few settings, read at a place the hand chooses. */
 export function Curve(props: CurveProps): JSX.Element {
   const { id, x, y, steps, lines } = props;
   const [at, setAt] = useState(props.at);
+  const box = { ...frame, right: rightOf(lines) };
   const across = (value: number): number => box.left + (box.right - box.left) * place(value, x);
   const up = (value: number): number => box.foot - (box.foot - box.top) * place(value, y);
   const pathOf = ({ values }: Line): string => {
@@ -44,11 +56,32 @@ export function Curve(props: CurveProps): JSX.Element {
     const value = values[at] ?? null;
     return `${label && `${label} gives `}${value === null ? 'no answer' : amount(value === 0 ? 0 : figures(value, 3), y)}`;
   });
+  /** A finger or a pointer on the drawing moves the reading to the nearest place. */
+  const point = (event: PointerEvent & { readonly currentTarget: SVGSVGElement }): void => {
+    if (event.pointerType === 'mouse' && event.buttons !== 1) return;
+    const { left, width } = event.currentTarget.getBoundingClientRect();
+    const wanted = ((event.clientX - left) / width) * frame.width;
+    const away = steps.map((step) => Math.abs(across(step) - wanted));
+    setAt(away.indexOf(Math.min(...away)));
+  };
   const says = `At ${amount(steps[at]!, x)}, ${y.name}: ${read.join('; ')}.`;
   return (
     <>
-      <svg viewBox="0 0 400 240" role="img" aria-label={`${y.name} against ${x.name}. ${says}`}>
+      <svg
+        viewBox="0 0 400 240"
+        role="img"
+        aria-label={`${y.name} against ${x.name}. ${says}`}
+        onPointerDown={point}
+        onPointerMove={point}
+      >
         <g class="label">
+          <path
+            class="rule fine"
+            d={[
+              ...[...x.ticks, ...finePlaces(x)].map((place) => `M${across(place)} ${box.top}V${box.foot}`),
+              ...finePlaces(y).map((place) => `M${box.left} ${up(place)}H${box.right}`),
+            ].join('')}
+          />
           {y.ticks.map((tick) => (
             <g key={tick}>
               <path class="rule" d={`M${box.left} ${up(tick)}H${box.right}`} />

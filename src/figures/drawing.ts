@@ -26,6 +26,15 @@ export function spaced(places: readonly number[], gap: number, lowest = Number.P
   return moved;
 }
 
+/** These parts of every decade that lie between two numbers above nought: `[1, 2, 5]` from 0.3 to 20 gives 0.5 to 20. */
+export function withinDecades(low: number, high: number, parts: readonly number[]): number[] {
+  const first = Math.floor(Math.log10(low));
+  const last = Math.ceil(Math.log10(high));
+  return Array.from({ length: last - first + 1 }, (_, i) => first + i)
+    .flatMap((power) => parts.map((part) => Number((part * 10 ** power).toPrecision(2))))
+    .filter((place) => place >= low * (1 - 1e-9) && place <= high * (1 + 1e-9));
+}
+
 /** What a figure's numbers look like as a table, for who cannot or will not use the drawing. */
 export interface FigureTable {
   readonly caption: string;

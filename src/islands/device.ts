@@ -1,4 +1,4 @@
-/** Everything these pages keep on a device, as one file: answers, exercises to come back, plans, habits, pours. */
+/** Everything these pages keep on a device, as one file: answers, exercises to come back, plans, habits, pours, photos. */
 export interface Backup {
   readonly kind: 'warm-mould-backup';
   readonly version: 1;
@@ -7,6 +7,8 @@ export interface Backup {
   readonly kept: Readonly<Record<string, string>>;
   /** The log, which is kept apart for its photos; checked pour by pour when it is brought back. */
   readonly pours?: readonly unknown[];
+  /** Photos of pour days that are not in the log yet; checked one by one as well. */
+  readonly photos?: readonly unknown[];
 }
 
 export type Keeper = Pick<Storage, 'length' | 'key' | 'getItem' | 'setItem' | 'removeItem'>;
@@ -21,9 +23,21 @@ export function keptKeys(keeper: Keeper): string[] {
     .sort();
 }
 
-export function backUp(keeper: Keeper, day: string, pours: readonly unknown[] = []): Backup {
+export function backUp(
+  keeper: Keeper,
+  day: string,
+  pours: readonly unknown[] = [],
+  photos: readonly unknown[] = [],
+): Backup {
   const kept = Object.fromEntries(keptKeys(keeper).map((key) => [key, keeper.getItem(key) ?? '']));
-  return { kind: 'warm-mould-backup', version: 1, saved: day, kept, ...(pours.length > 0 && { pours }) };
+  return {
+    kind: 'warm-mould-backup',
+    version: 1,
+    saved: day,
+    kept,
+    ...(pours.length > 0 && { pours }),
+    ...(photos.length > 0 && { photos }),
+  };
 }
 
 export type Restored =
@@ -41,7 +55,7 @@ export function readBackup(text: string): Restored {
   }
   if (typeof data !== 'object' || data === null || !('kind' in data) || data.kind !== 'warm-mould-backup')
     return no('The file is not a backup of these pages. Choose the file saved from this page.');
-  const { version, saved, kept, pours } = data as unknown as Partial<Record<keyof Backup, unknown>>;
+  const { version, saved, kept, pours, photos } = data as unknown as Partial<Record<keyof Backup, unknown>>;
   if (version !== 1)
     return no(
       'The backup is of a later version of these pages. Open it there, or load the newest version here.',
@@ -53,7 +67,7 @@ export function readBackup(text: string): Restored {
     return no(
       'The backup holds what these pages never wrote. It was changed or damaged, so nothing was restored.',
     );
-  if (pours !== undefined && !Array.isArray(pours))
+  if ((pours !== undefined && !Array.isArray(pours)) || (photos !== undefined && !Array.isArray(photos)))
     return no('The log in the backup cannot be read. It was changed or damaged, so nothing was restored.');
   return {
     ok: true,
@@ -63,6 +77,7 @@ export function readBackup(text: string): Restored {
       saved: typeof saved === 'string' ? saved : '',
       kept: Object.fromEntries(entries) as Record<string, string>,
       ...(Array.isArray(pours) && { pours: pours as unknown[] }),
+      ...(Array.isArray(photos) && { photos: photos as unknown[] }),
     },
   };
 }

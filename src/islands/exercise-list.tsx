@@ -30,8 +30,9 @@ export interface ExerciseListProps {
   readonly exercises: readonly Listed[];
 }
 
-/** The log is read when it is needed, not before. */
+/** The log and the photos of pour days are read when they are needed, not before. */
 const log = () => import('./log/keep.ts');
+const days = () => import('./day/photos.ts');
 
 /** Three that are due, the count on this device, and the one file that holds it all. */
 export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
@@ -69,7 +70,8 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
   async function save(): Promise<void> {
     const day = dayOf(new Date());
     const { pours } = await (await log()).readKept();
-    const text = JSON.stringify(backUp(localStorage, day, pours), null, 2);
+    const photos = await (await days()).everyPhoto();
+    const text = JSON.stringify(backUp(localStorage, day, pours, photos), null, 2);
     const link = document.createElement('a');
     link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
     link.download = `warm-mould-backup-${day}.json`;
@@ -87,10 +89,14 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
     if (!read.ok) return setSays(read.reason);
     const { keepPours } = await log();
     const { readPour } = await import('../../calculators/pour-log/record.ts');
+    const { keepPhotos, readPhoto } = await days();
     const pours = (read.backup.pours ?? []).flatMap((pour) => readPour(pour) ?? []);
+    const photos = (read.backup.photos ?? []).flatMap((photo) => readPhoto(photo) ?? []);
     const trouble =
-      (pours.length > 0 ? await keepPours(pours) : undefined) ?? restore(localStorage, read.backup);
-    const things = Object.keys(read.backup.kept).length + pours.length;
+      (pours.length > 0 ? await keepPours(pours) : undefined) ??
+      (photos.length > 0 ? await keepPhotos(photos) : undefined) ??
+      restore(localStorage, read.backup);
+    const things = Object.keys(read.backup.kept).length + pours.length + photos.length;
     setSays(
       trouble ?? `Restored ${things} ${things === 1 ? 'thing' : 'things'} saved on ${read.backup.saved}.`,
     );
@@ -104,23 +110,21 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
 
   async function clear(): Promise<void> {
     const { readKept: readLog, keepPours } = await log();
-    const { pours } = await readLog();
+    const { keepPhotos, everyPhoto } = await days();
+    const [{ pours }, photos] = [await readLog(), await everyPhoto()];
     if (!sure) {
       setSure(true);
-      const things = keptKeys(localStorage).length + pours.length;
+      const things = keptKeys(localStorage).length + pours.length + photos.length;
       return setSays(
         `This erases ${things} kept ${things === 1 ? 'thing' : 'things'}, plans and pours too. Press again to do it.`,
       );
     }
     setSure(false);
     erase(localStorage);
+    const ids = (all: readonly { readonly id: string }[]): string[] => all.map(({ id }) => id);
     const trouble =
-      pours.length > 0
-        ? await keepPours(
-            [],
-            pours.map(({ id }) => id),
-          )
-        : undefined;
+      (pours.length > 0 ? await keepPours([], ids(pours)) : undefined) ??
+      (photos.length > 0 ? await keepPhotos([], ids(photos)) : undefined);
     setSays(trouble ?? 'Erased. Nothing that you put in is left on this device.');
     look();
   }

@@ -1,4 +1,4 @@
-import type { Formula, How, SymbolSpec } from '../../calculators/core/formula.ts';
+import type { Citation, Formula, How, SymbolSpec } from '../../calculators/core/formula.ts';
 import type { Model, Output } from '../../calculators/core/model.ts';
 import { didYouMean } from '../../calculators/core/nearest.ts';
 import { formulas } from '../../calculators/formulas/index.ts';
@@ -53,4 +53,12 @@ export const howWords: Readonly<Record<How, string>> = {
 export function chapterName(id: string): string {
   const chapter = id.split('/')[0]!.replaceAll('-', ' ');
   return chapter.charAt(0).toUpperCase() + chapter.slice(1);
+}
+
+/** A citation as one plain sentence, for the foot of a sheet of paper: `Mills, K. C. (2002), table 4.1.` */
+export function shortCitation({ key, at }: Citation, asked: string): string {
+  const { authors, year } = sourceOf(key, asked);
+  const names = authors.split(';');
+  const lead = names.length > 2 ? `${names[0]} and others` : authors;
+  return `${lead}${year === '' ? '' : ` (${year})`}, ${at}${/[.?]$/.test(at) ? '' : '.'}`;
 }

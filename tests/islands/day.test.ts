@@ -5,6 +5,8 @@ import { resolvedMaterials } from '../../calculators/materials/resolve.ts';
 import { completeInputs } from '../../calculators/models/inputs.ts';
 import { pourPlan } from '../../calculators/models/pour-plan.ts';
 import { blank, diaryFrom, diaryText, printClock } from '../../src/islands/day/diary.ts';
+import { noteOf, withDraft } from '../../src/islands/day/draft.ts';
+import { readPhoto } from '../../src/islands/day/photos.ts';
 import { dayScreens } from '../../src/islands/day/screens.ts';
 
 const books = resolvedMaterials(materials);
@@ -64,7 +66,14 @@ describe('the day of a pour', () => {
 
 describe('the diary', () => {
   it('reads what was kept, and starts anew on anything else', () => {
-    const diary = { at: 3, ticks: { 'charge:x': true }, notes: { pour: 'late' }, moments: { out: 5 } };
+    const diary = {
+      at: 3,
+      ticks: { 'charge:x': true },
+      notes: { pour: 'late' },
+      moments: { out: 5 },
+      loud: true,
+      pour: 'day-1',
+    };
     expect(diaryFrom(JSON.stringify(diary))).toEqual(diary);
     for (const text of [null, '', '{', '3', '{"at":"x","moments":{"out":"now"}}'])
       expect(diaryFrom(text)).toEqual(blank);
@@ -83,5 +92,56 @@ describe('the diary', () => {
     expect(text).toContain('From the furnace into the mould: 6.4 s');
     expect(text).toContain('Suction held: 7.0 s');
     expect(text).toContain('Seconds in hand: 28 s. a little late');
+  });
+});
+
+describe('what a day hands to the log', () => {
+  const diary = {
+    ...blank,
+    notes: { after: 'two pits under the rim', pour: ' a splash ', charge: '' },
+    moments: { out: 1000, in: 7400, released: 14_400 },
+  };
+
+  it('is the notes in the order of the day, then the seconds', () => {
+    expect(noteOf(diary).split('\n')).toEqual([
+      'a splash',
+      'two pits under the rim',
+      'From the furnace into the mould: 6.4 s.',
+      'Suction held: 7.0 s.',
+    ]);
+  });
+
+  it('leaves out seconds of a clock that was begun again after it ended', () => {
+    expect(noteOf({ ...diary, moments: { out: 9000, in: 7400 } })).not.toContain('furnace');
+  });
+
+  it('is written down twice without saying anything twice', () => {
+    const day = { id: 'day-1', day: '2026-03-14', plan: 'Hinge', note: noteOf(diary), photos: ['data:a'] };
+    const pour = {
+      id: 'day-1',
+      day: '2026-03-14',
+      plan: { name: 'Hinge', inputs: {} },
+      predicted: {},
+      did: {},
+      found: { sections: [], defects: [], note: day.note, photos: ['data:a'] },
+      marks: ['x'],
+    };
+    expect(withDraft(pour, day)).toEqual(pour);
+    const more = withDraft(pour, { ...day, note: `${day.note}\ncool now`, photos: ['data:a', 'data:b'] });
+    expect(more.found.note.endsWith('\ncool now')).toBe(true);
+    expect(more.found.photos).toEqual(['data:a', 'data:b']);
+  });
+
+  it('takes a photo of these pages and nothing else', () => {
+    const photo = { id: 'a', plan: 'Hinge', screen: 'pour', at: 5, picture: 'data:image/jpeg;base64,AA' };
+    expect(readPhoto(photo)).toEqual(photo);
+    for (const other of [
+      null,
+      3,
+      {},
+      { ...photo, picture: 'https://elsewhere/x.jpg' },
+      { ...photo, at: 'x' },
+    ])
+      expect(readPhoto(other)).toBeUndefined();
   });
 });

@@ -46,6 +46,14 @@ describe('a copy of what the device keeps', () => {
     expect(Object.fromEntries(to.all)).toEqual({ ...mine, 'warm-mould:exercise:1:b': 'stays' });
   });
 
+  it('takes the log and the photos of pour days along, and nothing in their place', () => {
+    const [pours, photos] = [[{ id: 'a' }], [{ id: 'b' }]];
+    const text = JSON.stringify(backUp(keeper(mine), '2026-03-01', pours, photos));
+    const read = readBackup(text);
+    expect(read.ok && read.backup).toMatchObject({ pours, photos });
+    expect(readBackup(text.replace('"photos":[{"id":"b"}]', '"photos":7')).ok).toBe(false);
+  });
+
   it('changes nothing where the device runs full, and says so', () => {
     const to = keeper({ 'warm-mould:plans:1': 'old', big: 'x'.repeat(20) }, 30);
     const before = Object.fromEntries(to.all);

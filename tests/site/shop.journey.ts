@@ -1,3 +1,4 @@
+import type { Page } from '@playwright/test';
 import { expect, onDesk, test } from './site.ts';
 
 // A page left while it still fades in is an error to the browser.
@@ -113,4 +114,60 @@ test('a pour is followed at the bench, timed, and nothing is lost when the phone
   await page.reload();
   await page.getByRole('button', { name: 'Back' }).click();
   await expect(page.getByLabel('Note')).toHaveValue('a little splash');
+});
+
+/** A picture of 1400 by 700 pixels, drawn in the browser so that it is a whole file. */
+async function picture(page: Page): Promise<{ name: string; mimeType: string; buffer: Buffer }> {
+  const base64 = await page.evaluate(() => {
+    const canvas = document.createElement('canvas');
+    [canvas.width, canvas.height] = [1400, 700];
+    const drawn = canvas.getContext('2d')!;
+    drawn.fillStyle = 'orange';
+    drawn.fillRect(0, 0, 700, 700);
+    return canvas.toDataURL('image/png').split(',')[1]!;
+  });
+  return { name: 'rim.png', mimeType: 'image/png', buffer: Buffer.from(base64, 'base64') };
+}
+
+test('a photo is kept with the notes of the day and goes into the log with them', async ({ page }) => {
+  await page.goto('pour-day/');
+  const next = page.getByRole('button', { name: 'Next' });
+  const camera = page.locator('.day-photos input[type=file]');
+  await expect(camera).toHaveAttribute('capture', 'environment');
+  await camera.setInputFiles(await picture(page));
+  const shown = page.locator('.day-photos img');
+  await expect(shown).toHaveCount(1);
+  expect(
+    await shown.evaluate((image: HTMLImageElement) => [image.naturalWidth, image.naturalHeight]),
+  ).toEqual([900, 450]);
+  await page.getByLabel('Note').fill('sand a little damp');
+  await expect(page.getByText('The photo is kept with the notes.')).toBeVisible();
+  await page.reload();
+  await expect(shown).toHaveCount(1);
+  await page.getByRole('button', { name: 'Take out photo 1' }).click();
+  await expect(shown).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(shown).toHaveCount(1);
+  await next.click();
+  await expect(shown).toHaveCount(0);
+  await camera.setInputFiles({ name: 'x.png', mimeType: 'image/png', buffer: Buffer.from('no picture') });
+  await expect(page.getByRole('alert')).toContainText('could not be read');
+  while (await next.isVisible()) await next.click();
+  await expect(shown).toHaveCount(1);
+  await page.getByRole('link', { name: 'Write it into the pour log' }).click();
+  await expect(page.getByLabel('Part', { exact: true })).toHaveValue('Lamp shield');
+  await expect(page.getByRole('textbox', { name: 'Note' })).toHaveValue('sand a little damp');
+  await expect(page.getByRole('group', { name: 'Webs' })).toBeVisible();
+  await page.getByRole('button', { name: 'Keep this pour' }).click();
+  await expect(page.locator('.pours li')).toHaveCount(1);
+  await expect(page.locator('.pours img')).toHaveCount(1);
+  await page.goBack();
+  await page.getByRole('button', { name: 'New pour' }).click();
+  await expect(shown).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(shown).toHaveCount(1);
+  await page.getByRole('link', { name: 'Write it into the pour log' }).click();
+  await page.getByRole('button', { name: 'Keep this pour' }).click();
+  await expect(page.locator('.pours li')).toHaveCount(1);
+  await expect(page.locator('.pours img')).toHaveCount(1);
 });

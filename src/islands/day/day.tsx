@@ -3,8 +3,11 @@ import type { Books } from '../form-entries.ts';
 import type { PlanReply, PlanRequest } from '../../workers/plan-run.ts';
 import { planFromFragment } from '../plan/sharing.ts';
 import { loadShelf, type Plan } from '../plan/store.ts';
+import { smallPhoto } from '../small-photo.ts';
 import { allowSound, maySleep, signal, stayAwake } from './bench-aids.ts';
 import { blank, diaryText, loadDiary, printClock, saveDiary, type Diary } from './diary.ts';
+import { keepPhotos, mostPhotos, photosOf, type DayPhoto } from './photos.ts';
+import { PhotosShown } from './photos-shown.tsx';
 import { dayScreens, type Clock, type Screen } from './screens.ts';
 import '../../styles/day.css';
 
@@ -12,6 +15,7 @@ export interface DayProps {
   /** Each material's numbers in SI. */
   readonly books: Books;
   readonly planPage: string;
+  readonly logPage: string;
   /** The day of the sample, worked when the page was built. */
   readonly first: readonly Screen[];
 }
@@ -19,6 +23,11 @@ export interface DayProps {
 const sample: Plan = { name: 'Lamp shield', texts: {} };
 /** The last seconds of a window are counted aloud. */
 const near = 5;
+/** The screen stays on for a clock shorter than this, in seconds. */
+const longWatch = 1800;
+
+/** `crypto.randomUUID` is missing where the site is served over plain http. */
+const newId = (): string => `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}`;
 
 function work(plan: Plan, books: Books): Promise<readonly Screen[]> {
   const worker = new Worker(new URL('../../workers/plan-run.ts', import.meta.url), { type: 'module' });
@@ -35,19 +44,27 @@ function work(plan: Plan, books: Books): Promise<readonly Screen[]> {
 }
 
 /** The open plan, one decision a screen, to follow at the bench. What is ticked, timed and written is kept. */
-export function PourDay({ books, planPage, first }: DayProps) {
+export function PourDay({ books, planPage, logPage, first }: DayProps) {
   const [plans, setPlans] = useState<readonly Plan[]>([]);
   const [plan, setPlan] = useState<Plan>();
   const [screens, setScreens] = useState<readonly Screen[]>([]);
   const [diary, setDiary] = useState<Diary>(blank);
   const [trouble, setTrouble] = useState('');
   const [said, setSaid] = useState('');
-  const [loud, setLoud] = useState(false);
+  const [photos, setPhotos] = useState<readonly DayPhoto[]>([]);
+  /** Puts back what the last press took away. */
+  const [undo, setUndo] = useState<() => void>();
   const heading = useRef<HTMLHeadingElement>(null);
 
   const open = async (next: Plan): Promise<void> => {
     setPlan(next);
-    setDiary(loadDiary(next.name));
+    const kept = loadDiary(next.name);
+    setDiary(kept);
+    setUndo(undefined);
+    setSaid('');
+    // A browser lets a page sound only after a press, also where it was switched on before.
+    if (kept.loud) addEventListener('pointerdown', allowSound, { once: true });
+    void photosOf(next.name).then(setPhotos);
     try {
       setScreens(Object.keys(next.texts).length === 0 ? first : await work(next, books));
     } catch {
@@ -71,8 +88,9 @@ export function PourDay({ books, planPage, first }: DayProps) {
   const at = Math.min(diary.at, screens.length - 1);
   const screen = screens[at]!;
   const change = (next: Partial<Diary>): void => {
-    const now = { ...diary, ...next };
+    const now = { ...diary, ...next, pour: next.pour ?? diary.pour ?? newId() };
     setDiary(now);
+    setUndo(undefined);
     if (!saveDiary(plan.name, now)) setTrouble('This device keeps nothing now. Copy the diary at the end.');
   };
   const go = (to: number): void => {
@@ -85,8 +103,52 @@ export function PourDay({ books, planPage, first }: DayProps) {
     });
   };
   const mark = (name: string): void => {
-    change({ moments: { ...diary.moments, [name]: Date.now() } });
-    stayAwake();
+    const before = diary.moments;
+    change({ moments: { ...before, [name]: Date.now() } });
+    setSaid('');
+    // A glove hits the wrong key: a clock begun anew can be put back.
+    if (before[name] === undefined) return;
+    setSaid('The clock begins again.');
+    setUndo(() => () => change({ moments: before }));
+  };
+  const keepPictures = (put: readonly DayPhoto[], remove: readonly string[] = []): void =>
+    void keepPhotos(put, remove).then((problem) => {
+      if (problem !== undefined) setTrouble(problem);
+    });
+  const take = (file: File): void =>
+    void smallPhoto(file).then(
+      (picture) => {
+        const photo = { id: newId(), plan: plan.name, screen: screen.id, at: Date.now(), picture };
+        setPhotos((now) => [...now, photo]);
+        setUndo(undefined);
+        setSaid('The photo is kept with the notes.');
+        keepPictures([photo]);
+      },
+      () => setTrouble('That photo could not be read.'),
+    );
+  const takeOut = (photo: DayPhoto): void => {
+    setPhotos((now) => now.filter(({ id }) => id !== photo.id));
+    keepPictures([], [photo.id]);
+    setSaid('The photo is taken out.');
+    setUndo(() => () => {
+      setPhotos((now) => [...now, photo].sort((a, b) => a.at - b.at));
+      keepPictures([photo]);
+    });
+  };
+  const beginAnew = (): void => {
+    const [before, pictures] = [diary, photos];
+    change({ ...blank, pour: newId(), loud: diary.loud });
+    setPhotos([]);
+    keepPictures(
+      [],
+      pictures.map(({ id }) => id),
+    );
+    setSaid('A new pour begins.');
+    setUndo(() => () => {
+      change(before);
+      setPhotos(pictures);
+      keepPictures(pictures);
+    });
   };
   const left = screen.ticks.filter((tick) => diary.ticks[`${screen.id}:${tick}`] !== true).length;
 
@@ -119,7 +181,13 @@ export function PourDay({ books, planPage, first }: DayProps) {
         </h2>
         {screen.number !== undefined && <p class="day-number">{screen.number}</p>}
         {screen.clock && (
-          <Running key={screen.id} clock={screen.clock} moments={diary.moments} onMark={mark} loud={loud} />
+          <Running
+            key={screen.id}
+            clock={screen.clock}
+            moments={diary.moments}
+            onMark={mark}
+            loud={diary.loud}
+          />
         )}
         {screen.says.map((text) => (
           <p>{text}</p>
@@ -147,10 +215,28 @@ export function PourDay({ books, planPage, first }: DayProps) {
             onInput={(event) => change({ notes: { ...diary.notes, [screen.id]: event.currentTarget.value } })}
           />
         </label>
+        <PhotosShown
+          photos={photos.filter((photo) => photo.screen === screen.id || screen.id === 'after')}
+          full={photos.length >= mostPhotos}
+          onTake={take}
+          onRemove={takeOut}
+        />
       </section>
-      <p class="day-left" role="status">
-        {left > 0 ? `${left} not ticked yet.` : said}
-      </p>
+      <div class="day-left">
+        <p role="status">{said !== '' ? said : left > 0 ? `${left} not ticked yet.` : ''}</p>
+        {undo && (
+          <button
+            type="button"
+            onClick={() => {
+              undo();
+              setUndo(undefined);
+              setSaid('Put back.');
+            }}
+          >
+            Undo
+          </button>
+        )}
+      </div>
       <p class="day-keys">
         <button type="button" disabled={at === 0} onClick={() => go(at - 1)}>
           Back
@@ -164,7 +250,7 @@ export function PourDay({ books, planPage, first }: DayProps) {
             type="button"
             class="first"
             onClick={() => {
-              navigator.clipboard.writeText(diaryText(plan.name, screens, diary)).then(
+              navigator.clipboard.writeText(diaryText(plan.name, screens, diary, photos.length)).then(
                 () => setSaid('The diary is copied.'),
                 () => setSaid('This browser does not let it be copied.'),
               );
@@ -175,23 +261,22 @@ export function PourDay({ books, planPage, first }: DayProps) {
         )}
       </p>
       <p class="day-aids">
+        {screen.id === 'after' && (
+          <a class="press" href={`${logPage}#day:plan=${encodeURIComponent(plan.name)}`}>
+            Write it into the pour log
+          </a>
+        )}
         <button
           type="button"
-          aria-pressed={loud}
+          aria-pressed={diary.loud}
           onClick={() => {
-            if (!loud) allowSound();
-            setLoud(!loud);
+            if (!diary.loud) allowSound();
+            change({ loud: !diary.loud });
           }}
         >
           Sound and shake
         </button>
-        <button
-          type="button"
-          onClick={() => {
-            change(blank);
-            setSaid('A new pour begins.');
-          }}
-        >
+        <button type="button" onClick={beginAnew}>
           New pour
         </button>
       </p>
@@ -213,6 +298,8 @@ function Running(props: {
   const [now, setNow] = useState(() => Date.now());
   useEffect(() => {
     if (!runs) return undefined;
+    // Nobody watches an oven for hours.
+    if (clock.seconds < longWatch) stayAwake();
     const tick = setInterval(() => setNow(Date.now()), 100);
     return () => clearInterval(tick);
   }, [runs]);

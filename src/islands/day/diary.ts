@@ -2,14 +2,18 @@ import { isRecord } from '../plan/store.ts';
 
 /** What a pour leaves behind: where it stands, what was ticked and written, and the moments that were pressed. */
 export interface Diary {
+  /** The id it will have in the log; made at the first change. */
+  readonly pour?: string;
   readonly at: number;
   readonly ticks: Readonly<Record<string, boolean>>;
   readonly notes: Readonly<Record<string, string>>;
   /** Milliseconds since 1970, by name. */
   readonly moments: Readonly<Record<string, number>>;
+  /** Whether the clocks are heard and felt. */
+  readonly loud: boolean;
 }
 
-export const blank: Diary = { at: 0, ticks: {}, notes: {}, moments: {} };
+export const blank: Diary = { at: 0, ticks: {}, notes: {}, moments: {}, loud: false };
 
 const keyOf = (plan: string): string => `warm-mould:day:${plan}`;
 
@@ -25,8 +29,9 @@ export function diaryFrom(text: string | null): Diary {
   try {
     const value: unknown = JSON.parse(text);
     if (!isRecord(value)) return blank;
-    const at = Number(value['at']);
+    const [at, pour] = [Number(value['at']), value['pour']];
     return {
+      ...(typeof pour === 'string' && /^[\w-]{1,60}$/.test(pour) && { pour }),
       at: Number.isInteger(at) && at >= 0 ? at : 0,
       ticks: kept(value['ticks'], (one): one is boolean => typeof one === 'boolean'),
       notes: kept(value['notes'], (one): one is string => typeof one === 'string'),
@@ -34,6 +39,7 @@ export function diaryFrom(text: string | null): Diary {
         value['moments'],
         (one): one is number => typeof one === 'number' && Number.isFinite(one),
       ),
+      loud: value['loud'] === true,
     };
   } catch {
     return blank;
@@ -71,6 +77,7 @@ export function diaryText(
   plan: string,
   screens: readonly { readonly id: string; readonly title: string; readonly number?: string }[],
   { notes, moments, ticks }: Diary,
+  photos = 0,
 ): string {
   const seconds = (from: string, to: string): string[] =>
     moments[from] !== undefined && moments[to] !== undefined
@@ -90,5 +97,6 @@ export function diaryText(
         `${title}${number === undefined ? '' : `: ${number}`}${done === 0 ? '' : ` (${done} ticked)`}${note === '' ? '' : `. ${note}`}`,
       ];
     }),
+    ...(photos === 0 ? [] : [`${photos} ${photos === 1 ? 'photo' : 'photos'} on the device.`]),
   ].join('\n');
 }

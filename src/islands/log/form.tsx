@@ -1,9 +1,11 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { plainNumber } from '../../../calculators/core/print.ts';
 import { readQuantity } from '../../../calculators/core/quantity.ts';
 import { fromSI, type UnitSymbol } from '../../../calculators/core/units.ts';
 import type { Found, FoundSection, Pour } from '../../../calculators/pour-log/record.ts';
+import type { DayDraft } from '../day/draft.ts';
 import { loadShelf } from '../plan/store.ts';
+import { smallPhoto } from '../small-photo.ts';
 import { newMark } from './keep.ts';
 
 interface Asked {
@@ -62,30 +64,21 @@ function read(text: string, unit: UnitSymbol, label: string): number | undefined
   return reading.ok ? reading.value : `${label}: ${reading.message}`;
 }
 
-/** A photo made small enough to keep: at most 900 pixels, as JPEG. */
-async function small(file: File): Promise<string> {
-  const bitmap = await createImageBitmap(file);
-  const scale = Math.min(1, 900 / Math.max(bitmap.width, bitmap.height));
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.round(bitmap.width * scale);
-  canvas.height = Math.round(bitmap.height * scale);
-  canvas.getContext('2d')?.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
-  return canvas.toDataURL('image/jpeg', 0.8);
-}
-
 /** One pour to write down; a plan of this device lends its name, its numbers and its sections. */
 export function PourForm(props: {
   readonly pour: Pour | undefined;
+  /** A followed pour that is not in the log yet. */
+  readonly draft: DayDraft | undefined;
   readonly defects: readonly { readonly id: string; readonly name: string }[];
   readonly books: string;
   readonly onClose: () => void;
   readonly onKeep: (pour: Pour) => void;
 }) {
-  const { pour } = props;
+  const { pour, draft } = props;
   const [plans] = useState(() => loadShelf({ name: 'Lamp shield', texts: {} }).shelf.plans);
-  const [plan, setPlan] = useState(pour?.plan ?? { name: '', inputs: {} });
+  const [plan, setPlan] = useState(pour?.plan ?? { name: draft?.plan ?? '', inputs: {} });
   const [predicted, setPredicted] = useState(pour?.predicted ?? {});
-  const [day, setDay] = useState(pour?.day ?? new Date().toISOString().slice(0, 10));
+  const [day, setDay] = useState(pour?.day ?? draft?.day ?? new Date().toISOString().slice(0, 10));
   const [texts, setTexts] = useState<Readonly<Record<string, string>>>(() =>
     Object.fromEntries(
       asked.map(({ name, unit, in: place }) => [
@@ -96,8 +89,9 @@ export function PourForm(props: {
   );
   const [rows, setRows] = useState<readonly Row[]>(pour?.found.sections.map(rowOf) ?? [emptyRow]);
   const [defects, setDefects] = useState<readonly string[]>(pour?.found.defects ?? []);
-  const [note, setNote] = useState(pour?.found.note ?? '');
-  const [photos, setPhotos] = useState<readonly string[]>(pour?.found.photos ?? []);
+  const [note, setNote] = useState(pour?.found.note ?? draft?.note ?? '');
+  const [photos, setPhotos] = useState<readonly string[]>(pour?.found.photos ?? draft?.photos ?? []);
+  const [begunOpen] = useState(note !== '' || photos.length > 0 || defects.length > 0);
   const [wrong, setWrong] = useState<readonly string[]>([]);
 
   async function takePlan(at: number): Promise<void> {
@@ -112,6 +106,10 @@ export function PourForm(props: {
     setPredicted(found.values);
     if (found.sections.length > 0) setRows(found.sections.map(rowOf));
   }
+
+  useEffect(() => {
+    if (!pour && draft) void takePlan(plans.findIndex(({ name }) => name === draft.plan));
+  }, []);
 
   function keep(): void {
     const problems: string[] = [];
@@ -151,7 +149,7 @@ export function PourForm(props: {
     setWrong(problems);
     if (problems.length > 0) return;
     props.onKeep({
-      id: pour?.id ?? crypto.randomUUID(),
+      id: pour?.id ?? draft?.id ?? crypto.randomUUID(),
       day,
       plan,
       predicted,
@@ -269,7 +267,7 @@ export function PourForm(props: {
           Another section
         </button>
       </fieldset>
-      <details>
+      <details open={begunOpen}>
         <summary>Defects, note, photos</summary>
         <div class="defects">
           {props.defects.map(({ id, name }) => (
@@ -300,7 +298,7 @@ export function PourForm(props: {
               onChange={(event) => {
                 const file = event.currentTarget.files?.[0];
                 if (file)
-                  void small(file).then(
+                  void smallPhoto(file).then(
                     (photo) => setPhotos((now) => [...now, photo].slice(0, mostPhotos)),
                     () => setWrong(['That photo could not be read.']),
                   );

@@ -1,9 +1,7 @@
 import { readPour, type Pour } from '../../../calculators/pour-log/record.ts';
+import { changeTable, readTable, wasFull, type KeptTable } from '../kept-table.ts';
 
-/**
- * The pours on this device, each under its own name in IndexedDB: a write happens wholly or not at all, so that a
- * closed lid in the middle loses one change and never a log.
- */
+/** The pours on this device, each under its own name. */
 export interface Kept {
   readonly pours: readonly Pour[];
   readonly problem?: string;
@@ -12,37 +10,16 @@ export interface Kept {
 /** A mark of one change. */
 export const newMark = (): string => crypto.randomUUID().slice(0, 8);
 
-const database = 'warm-mould-pours';
-const table = 'pours';
+const where: KeptTable = { database: 'warm-mould-pours', table: 'pours' };
 const channel = 'warm-mould:pours';
 
 const off = 'This browser keeps nothing for this page. Export the log to keep it.';
 const full =
   'There is not enough room on this device: the last change is not kept. Export the log, or take photos out of it.';
 
-function open(): Promise<IDBDatabase> {
-  return new Promise((resolve, reject) => {
-    const asked = indexedDB.open(database, 1);
-    asked.onupgradeneeded = () => asked.result.createObjectStore(table, { keyPath: 'id' });
-    asked.onsuccess = () => {
-      // A later version in another tab must not wait for this one.
-      asked.result.onversionchange = () => asked.result.close();
-      resolve(asked.result);
-    };
-    asked.onerror = () => reject(asked.error ?? new Error('not opened'));
-    asked.onblocked = () => reject(new Error('blocked'));
-  });
-}
-
 export async function readKept(): Promise<Kept> {
   try {
-    const base = await open();
-    const all = await new Promise<unknown[]>((resolve, reject) => {
-      const asked = base.transaction(table).objectStore(table).getAll();
-      asked.onsuccess = () => resolve(asked.result as unknown[]);
-      asked.onerror = () => reject(asked.error ?? new Error('not read'));
-    });
-    base.close();
+    const all = await readTable(where);
     const pours = all.flatMap((one) => readPour(one) ?? []);
     const lost = all.length - pours.length;
     return {
@@ -62,19 +39,11 @@ export async function keepPours(
   remove: readonly string[] = [],
 ): Promise<string | undefined> {
   try {
-    const base = await open();
-    await new Promise<void>((resolve, reject) => {
-      const change = base.transaction(table, 'readwrite');
-      change.oncomplete = () => resolve();
-      change.onabort = () => reject(change.error ?? new Error('not kept'));
-      for (const id of remove) change.objectStore(table).delete(id);
-      for (const pour of put) change.objectStore(table).put(pour);
-    });
-    base.close();
+    await changeTable(where, put, remove);
     tell();
     return undefined;
   } catch (error) {
-    return error instanceof DOMException && error.name === 'QuotaExceededError' ? full : off;
+    return wasFull(error) ? full : off;
   }
 }
 

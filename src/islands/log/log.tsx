@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { mergePours, settled, type Conflict } from '../../../calculators/pour-log/merge.ts';
 import { readLog, writeLog, type Pour } from '../../../calculators/pour-log/record.ts';
+import type { DayDraft } from '../day/draft.ts';
+import { fromFragment } from '../fragment.ts';
 import { loadShelf, saveShelf, withOpen } from '../plan/store.ts';
 import { keepPours, newMark, onOtherTab, readKept } from './keep.ts';
 import type { BookValues } from './learned.tsx';
@@ -33,6 +35,7 @@ export function PourLog({ book, defects, books }: LogProps) {
   const [said, setSaid] = useState('');
   const [conflicts, setConflicts] = useState<readonly Conflict[]>([]);
   const [editing, setEditing] = useState<Pour | 'new'>();
+  const [draft, setDraft] = useState<DayDraft>();
   const [undo, setUndo] = useState<Pour>();
   // The form and the fits are fetched when there is something to write or to learn from.
   const [forms, setForms] = useState<typeof import('./form.tsx')>();
@@ -40,13 +43,32 @@ export function PourLog({ book, defects, books }: LogProps) {
   const now = useRef(pours);
   now.current = pours;
 
-  const load = async (): Promise<void> => {
+  const load = async (): Promise<readonly Pour[]> => {
     const kept = await readKept();
     setPours(kept.pours);
     if (kept.problem !== undefined) setProblems([kept.problem]);
+    return kept.pours;
+  };
+  /** Someone came from a pour day: its notes and photos are put into the form, to be kept or not. */
+  const takeDay = async (kept: readonly Pour[]): Promise<void> => {
+    const plan = fromFragment(location.hash, 'day')?.['plan'];
+    if (plan === undefined) return;
+    const { draftOf, withDraft } = await import('../day/draft.ts');
+    const day = await draftOf(plan);
+    const before = kept.find(({ id }) => id === day.id);
+    setDraft(day);
+    setEditing(before ? withDraft(before, day) : 'new');
+  };
+  const close = (): void => {
+    setEditing(undefined);
+    setDraft(undefined);
+    if (fromFragment(location.hash, 'day')) history.replaceState(history.state, '', location.pathname);
   };
   useEffect(() => {
-    void load().then(() => setAwake(true));
+    void load().then(async (kept) => {
+      await takeDay(kept);
+      setAwake(true);
+    });
     return onOtherTab(() => void load());
   }, []);
 
@@ -218,11 +240,12 @@ export function PourLog({ book, defects, books }: LogProps) {
         <forms.PourForm
           key={editing === 'new' ? 'new' : editing.id}
           pour={editing === 'new' ? undefined : editing}
+          draft={editing === 'new' ? draft : undefined}
           defects={defects}
           books={books}
-          onClose={() => setEditing(undefined)}
+          onClose={close}
           onKeep={(pour) => {
-            setEditing(undefined);
+            close();
             void keep([pour], `“${pour.plan.name}” of ${pour.day} is kept.`);
           }}
         />
