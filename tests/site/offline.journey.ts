@@ -27,7 +27,7 @@ const test = base.extend({
 });
 
 test.use({ serviceWorkers: 'allow' });
-test.setTimeout(180_000);
+test.setTimeout(300_000);
 
 /** The built site on a host of its own, which a journey may change and switch off. */
 class Host {
@@ -72,28 +72,92 @@ async function keepAll(page: Page, address: string): Promise<void> {
   await page.goto(`${address}offline/`);
   const press = page.getByRole('button', { name: /Keep the whole course, \d+ MB/ });
   await press.click();
-  await expect(page.getByText('Kept on this device.')).toBeVisible({ timeout: 120_000 });
+  await expect(page.getByText('Kept on this device.')).toBeVisible({ timeout: 240_000 });
 }
 
-test('first visit, keep it, no signal, find by symbol, solve', async ({ page }) => {
+test('first visit, keep it, no signal, find by symbol, solve in inches, carry on, print', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    window.print = () => document.documentElement.setAttribute('data-printed', '');
+  });
   const address = await host.begin();
   await keepAll(page, address);
   await host.off();
   await page.goto(`${address}find/`);
   await page.getByLabel('What are you looking for?').fill('V/A');
+  await expect(page.locator('.found a').first()).toContainText('Modulus');
   await page.keyboard.press('Enter');
   await expect(page.locator('h1')).toContainText('Modulus');
   const field = page.locator('.calculator .entry input').first();
-  await field.fill('2 in³');
+  const output = page.locator('.calculator output');
+  await field.focus();
+  await page.getByLabel('Units everywhere').selectOption('us');
+  await expect(output).toContainText(/\bin$/);
+  await field.fill('2');
   await field.blur();
-  await expect(page.locator('.calculator output')).toContainText('=');
+  await page.getByRole('textbox', { name: /surface that cools/ }).fill('8');
+  // Two cubic inches over eight square inches.
+  await expect(output).toHaveText(/M = 0\.250? in/);
+  await page.getByText('Use this in another card').click();
+  await page.getByRole('link', { name: 'Freezing time by rule, from a test casting' }).click();
+  await expect(page.locator('h1')).toContainText('Freezing time by rule');
+  await expect(page.getByRole('textbox', { name: /^M modulus.*in$/ })).toHaveValue('0.25');
+  await expect(output).toHaveText(/t = .*\d/);
+  await page.goto(`${address}print/cards/`);
+  await page.getByRole('checkbox', { name: /Freezing time by rule, from a test casting/ }).check();
+  await page.getByRole('button', { name: 'Print' }).click();
+  await expect(page.locator('html')).toHaveAttribute('data-printed', '');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.paper-card:visible')).toHaveCount(1);
+  await expect(page.locator('.paper-card:visible img')).toHaveAttribute(
+    'alt',
+    `Square code of ${address}formulas/freezing/time-rule/`,
+  );
+  await page.emulateMedia({ media: 'screen' });
   await page.goto(`${address}lessons/gates/`);
   await expect(page.locator('h1')).toHaveText('Gates');
   await page.goto(`${address}not-a-page/`);
   await expect(page.locator('h1')).toBeVisible();
 });
 
-test('a newer version is offered, never forced, while a plan is open', { tag: onDesk }, async ({ page }) => {
+test('installed, it starts from its start page in a window of its own, without a signal', async ({
+  page,
+}) => {
+  const address = await host.begin();
+  await keepAll(page, address);
+  const session = await page.context().newCDPSession(page);
+  const { url, data, errors } = await session.send('Page.getAppManifest');
+  expect(errors).toEqual([]);
+  const manifest = JSON.parse(data ?? '') as {
+    start_url: string;
+    scope: string;
+    display: string;
+    icons: { src: string; sizes: string; purpose?: string }[];
+  };
+  expect(manifest.display).toBe('standalone');
+  const start = new URL(manifest.start_url, url).href;
+  expect(start.startsWith(new URL(manifest.scope, url).href)).toBe(true);
+  expect(new URL(manifest.scope, url).href).toBe(address);
+  // What installing asks of icons: one of 192 and one of 512 pixels, and one that may be masked.
+  expect(manifest.icons.map(({ sizes }) => sizes)).toEqual(expect.arrayContaining(['192x192', '512x512']));
+  expect(manifest.icons.some(({ purpose }) => purpose === 'maskable')).toBe(true);
+  await host.off();
+  await session.send('Emulation.setEmulatedMedia', {
+    features: [{ name: 'display-mode', value: 'standalone' }],
+  });
+  await page.goto(start);
+  await expect(page.locator('h1')).toBeVisible();
+  // With no bar of the browser round it, the way back has to be on the page.
+  await page.getByRole('link', { name: 'Find', exact: true }).click();
+  await expect(page.getByLabel('What are you looking for?')).toBeVisible();
+  await page.goto(`${address}pour-day/`);
+  await expect(page.getByRole('heading', { level: 2 })).toHaveText('Before you light anything');
+  for (const { src } of manifest.icons)
+    expect(await page.evaluate(async (icon) => (await fetch(icon)).ok, new URL(src, url).href)).toBe(true);
+});
+
+test('a newer version is offered, never forced, while a plan is open', async ({ page }) => {
   const address = await host.begin();
   await keepAll(page, address);
   await page.goto(`${address}plan/`);
@@ -101,6 +165,14 @@ test('a newer version is offered, never forced, while a plan is open', { tag: on
   await host.renew();
   const name = page.getByLabel(/name/i).first();
   await name.fill('Kept through it');
+  // Even a browser that looks for a newer worker at once leaves the open page alone.
+  await page.evaluate(async () => {
+    document.documentElement.setAttribute('data-same-page', '');
+    await (await navigator.serviceWorker.getRegistration())?.update();
+  });
+  await page.waitForTimeout(1500);
+  await expect(page.locator('html')).toHaveAttribute('data-same-page', '');
+  await expect(name).toHaveValue('Kept through it');
   // An hour later.
   await page.evaluate(() => localStorage.removeItem('warm-mould:looked'));
   await page.goto(address);
@@ -115,7 +187,7 @@ test('a newer version is offered, never forced, while a plan is open', { tag: on
   await expect(page.getByLabel(/name/i).first()).toHaveValue('Kept through it');
 });
 
-test('a full device is told so, and keeps what it had', { tag: onDesk }, async ({ page }) => {
+test('a full device is told so, and keeps what it had', async ({ page }) => {
   const address = await host.begin();
   await page.addInitScript(() => {
     let puts = 0;
