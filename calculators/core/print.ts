@@ -56,11 +56,15 @@ export function printNumber(value: number, fineness: Fineness = {}): string {
   return Number.isFinite(value) ? printAt(value, lastPlace(value, fineness)) : 'no number';
 }
 
-/** A unit as it stands after a number: nothing for a plain number, `°` for an angle, `°C` for a difference too. */
+/**
+ * A unit as it stands after a number: nothing for a plain number, `°` for an angle, `°C` for a difference too, a root
+ * for a half power.
+ */
 export function unitLabel(symbol: UnitSymbol): string {
   if (symbol === '1') return '';
   if (symbol === 'deg') return '°';
-  return symbol.replace('Δ', '').replace(/\^-/g, '⁻').replace('H2O', 'H₂O');
+  if (symbol === 'J·s^-½/(m²·K)') return 'J/(m²·K·√s)';
+  return symbol.replace('Δ', '').replace('H2O', 'H₂O');
 }
 
 /** A printed number with its unit behind it. */

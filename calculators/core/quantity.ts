@@ -38,7 +38,7 @@ export type Reading =
 /** Other names of a unit, as `unit names`, written as `keyOf` leaves them. */
 const aliases = `% percent pct|°C C celsius|°F F fahrenheit|Δ°C dC ΔC|Δ°F dF ΔF|ΔK dK|deg ° degree|in "|ft ' feet|µm micron
 |cm³ cc|g gm|lb lbm|oz ounce|ct carat|s sec|h hr|g/cm³ g/cc g/ml kg/l|Pa N/m2|mbar hPa|cfm ft3/min|L/min lpm
-|W/(m·K) W/mC|J/(kg·K) J/kgC|W/(m²·K) W/m2C`;
+|W/(m·K) W/mC|J/(kg·K) J/kgC|W/(m²·K) W/m2C|J·s^-½/(m²·K) J/(m²·K·√s) W·√s/(m²·K)`;
 
 /** Units that are read, but where a workshop could mean another. */
 const remarks: Partial<Record<UnitSymbol, string>> = {

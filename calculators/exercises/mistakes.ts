@@ -144,7 +144,7 @@ function common(question: Question): WrongWay[] {
       found.push(
         ...ways(
           [with_(name, toSI(as.written, home))],
-          `That is what comes out when ${sign} goes in as ${plainNumber(as.written)}, its number in ${as.unit}. The equation needs it in ${unitLabel(home) || 'plain numbers'}.`,
+          `That is what comes out when ${sign} goes in as ${plainNumber(as.written)}, its number in ${unitLabel(as.unit)}. The equation needs it in ${unitLabel(home) || 'plain numbers'}.`,
         ),
       );
     }

@@ -1,3 +1,4 @@
+import { printWritten } from '../core/print.ts';
 import type { Givens } from './definition.ts';
 
 /** The text with each `{h}` replaced by that given. */
@@ -6,9 +7,8 @@ export function withNumbers(text: string, given: Givens): string {
 }
 
 /** A given as it stands in a sentence: a real minus, a degree sign, a difference in plain °C. */
-function shown(text: string | undefined): string | undefined {
-  return text?.replace(/^-/, '−').replace(/ deg$/, '°').replace('Δ', '').replace('H2O', 'H₂O');
-}
+const shown = (text: string | undefined): string | undefined =>
+  text === undefined ? undefined : printWritten(text);
 
 /** What a part's question prints: shared givens, its own, and `your answer` for what an earlier part gave. */
 export function partNumbers(shared: Givens, own: Givens): Givens {

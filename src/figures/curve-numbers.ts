@@ -97,7 +97,7 @@ export function curveLines(
     values: steps.map((step) => {
       const found = run(toSI(step, x));
       if (found === undefined || !Number.isFinite(found)) return null;
-      return Number(fromSI(found, y).toPrecision(4));
+      return Number(fromSI(found, y).toPrecision(5));
     }),
   }));
 }

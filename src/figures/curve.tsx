@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import type { CurveFormula } from './curve-exact.ts';
 import type { Axis, CurveProps, Line } from './curve-numbers.ts';
 import { Dial } from './dial.tsx';
 import { figures, spaced, withinDecades } from './drawing.ts';
@@ -29,10 +30,36 @@ const titled = ({ name, unit }: Axis): string => (unit === '' ? name : `${name},
 const finePlaces = ({ low, high, log, ticks }: Axis): number[] =>
   log ? withinDecades(low, high, [1, 2, 3, 4, 5, 6, 7, 8, 9]).filter((place) => !ticks.includes(place)) : [];
 
+const withOneAt = <T,>(list: readonly T[], at: number, one: T): T[] => [
+  ...list.slice(0, at),
+  one,
+  ...list.slice(at),
+];
+
 /** One number of a formula against another, a line for each of a few settings, read at a place the hand chooses. */
-export function Curve(props: CurveProps): JSX.Element {
-  const { id, x, y, steps, lines } = props;
-  const [at, setAt] = useState(props.at);
+export function Curve({ exact, ...props }: CurveProps & { readonly exact?: CurveFormula }): JSX.Element {
+  const { id, x, y } = props;
+  const [{ steps, lines, at }, setDrawn] = useState({ steps: props.steps, lines: props.lines, at: props.at });
+  const setAt = (next: number): void => setDrawn((drawn) => ({ ...drawn, at: next }));
+  /** A number typed between two steps becomes one more of them, worked when it is asked for. */
+  const exactly = async (wanted: number): Promise<boolean> => {
+    try {
+      const { valuesAt } = await import('./curve-exact.ts');
+      const values = valuesAt(exact!, wanted);
+      const after = props.steps.findIndex((step) => step > wanted);
+      setDrawn({
+        steps: withOneAt(props.steps, after, wanted),
+        lines: props.lines.map((line, i) => ({
+          ...line,
+          values: withOneAt(line.values, after, values[i] ?? null),
+        })),
+        at: after,
+      });
+      return true;
+    } catch {
+      return false;
+    }
+  };
   const box = { ...frame, right: rightOf(lines) };
   const across = (value: number): number => box.left + (box.right - box.left) * place(value, x);
   const up = (value: number): number => box.foot - (box.foot - box.top) * place(value, y);
@@ -125,7 +152,15 @@ export function Curve(props: CurveProps): JSX.Element {
         })}
       </svg>
       <div class="dials">
-        <Dial id={`${id}-dial`} label={x.name} unit={x.unit} values={steps} at={at} change={setAt} />
+        <Dial
+          id={`${id}-dial`}
+          label={x.name}
+          unit={x.unit}
+          values={steps}
+          at={at}
+          change={setAt}
+          {...(exact && { exactly })}
+        />
       </div>
       <p class="figure-says" role="status">
         {says}
