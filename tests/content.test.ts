@@ -231,6 +231,22 @@ describe('the course', () => {
     expect(late).toEqual([]);
   });
 
+  it('sets a design where a plan is to be judged: sand, filling, suction, feeding, and after the pour', () => {
+    const course = dataOf<{ units: { id: string; lessons: string[] }[] }>('course.yaml');
+    const designs = exerciseFiles.map((file) => readFile(file)).filter(({ kind }) => kind === 'design');
+    const without = ['pattern-and-sand', 'filling', 'vacuum-assist', 'feeding', 'after-the-pour'].filter(
+      (id) =>
+        !course.units
+          .find((unit) => unit.id === id)
+          ?.lessons.some((slug) =>
+            lessons
+              .find((lesson) => lesson.slug === slug)
+              ?.front.exercises?.some((name) => designs.some((design) => design.id === name)),
+          ),
+    );
+    expect(without).toEqual([]);
+  });
+
   it('catches every misconception in an exercise, and names only those listed', () => {
     const caught = exerciseFiles.flatMap((file) => readFile(file).misconceptions);
     expect(

@@ -17,7 +17,7 @@ const solved = (page: Page): Promise<void> =>
 
 /** Seconds that the first question is answered with. */
 const answer = async (page: Page): Promise<number> =>
-  Number((await when(page).locator('strong').textContent())?.split(' ')[0]);
+  Number((await when(page).locator('strong').textContent())?.split(/\s/)[0]);
 
 test('a junction freezes last where the webs meet, and a warmer mould holds it longer', async ({ page }) => {
   await open(page);

@@ -12,10 +12,10 @@ const ready = (page: Page) =>
   expect(page.locator('.part')).toHaveAttribute('data-ready', 'true', { timeout: 90_000 });
 
 const fittings = [
-  ['Lamp shield', /46\.9 g/, '1.4 mm thick'],
-  ['Latch keeper', /11\d(?:\.\d)? g/, '10 mm thick'],
-  ['Letter seal', /19\.\d+ g/, '1.2 mm thick'],
-  ['Index pointer', /10\.\d+ g/, '2.5 mm thick'],
+  ['Lamp shield', /46\.9\sg/, '1.4 mm thick'],
+  ['Latch keeper', /11\d(?:\.\d)?\sg/, '10 mm thick'],
+  ['Letter seal', /19\.\d+\sg/, '1.2 mm thick'],
+  ['Index pointer', /10\.\d+\sg/, '2.5 mm thick'],
 ] as const;
 
 for (const [name, mass, section] of fittings)
