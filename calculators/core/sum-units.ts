@@ -1,38 +1,50 @@
 import type { Formula } from './formula.ts';
 import { unit, unitsLike, type UnitSymbol } from './units.ts';
 
-const chosen = new WeakMap<Formula, boolean>();
+/** A way to count: how large the unit of length and of mass are in metres and kilograms. */
+interface Scale {
+  readonly length: number;
+  readonly mass: number;
+}
+
+const coherent: Scale = { length: 1, mass: 1 };
+/** Sizes alone go in as millimetres; what hangs in the air goes in as milligrams. */
+const millimetres: Scale = { length: 1e-3, mass: 1 };
+const milligrams: Scale = { length: 1, mass: 1e-6 };
+const sizes: readonly UnitSymbol[] = ['mm', 'mm²', 'mm³', 'cm³', 'cm²'];
+
+const chosen = new WeakMap<Formula, Scale>();
 
 /**
  * The unit a number has inside the equation when the line with the numbers in is written out: its own where
- * the formula is empirical, else the coherent one. Where the bench has milligrams in a volume, mass goes in
- * as milligrams throughout, if every symbol allows it: an equation holds whatever mass is counted in.
+ * the formula is empirical, else the coherent one. A formula of nothing but sizes has them in millimetres, and one
+ * with milligrams in a volume has masses in milligrams, if every symbol allows it: an equation holds whatever its
+ * lengths and masses are counted in, as long as it is one thing throughout.
  */
 export function equationUnit(formula: Formula, symbol: string): UnitSymbol {
   const own = formula.symbols[symbol]?.unit ?? '1';
-  if (formula.empirical) return own;
-  return (inMilligrams(formula) ? milligrams(own) : undefined) ?? coherent(own);
+  return formula.empirical ? own : (inScale(own, scaleOf(formula)) ?? own);
 }
 
-const coherent = (own: UnitSymbol): UnitSymbol => withFactor(own, 1) ?? own;
-
-/** The unit like this one in which a kilogram counts as a million; undefined when the table has none. */
-function milligrams(own: UnitSymbol): UnitSymbol | undefined {
-  const [, mass] = unit(own).dimension;
-  return mass === 0 ? coherent(own) : withFactor(own, 1e-6 ** mass);
-}
-
-function withFactor(own: UnitSymbol, wanted: number): UnitSymbol | undefined {
-  return unitsLike(own).find(({ factor, offset }) => Math.abs(factor / wanted - 1) < 1e-9 && offset === 0)
-    ?.symbol;
-}
-
-function inMilligrams(formula: Formula): boolean {
+function scaleOf(formula: Formula): Scale {
   const known = chosen.get(formula);
-  if (known !== undefined) return known;
+  if (known) return known;
   const specs = Object.values(formula.symbols);
-  const asked = specs.some(({ unit: own, show = own }) => show === 'mg/m³');
-  const found = asked && specs.every(({ unit: own }) => milligrams(own) !== undefined);
+  const shows = (asked: readonly UnitSymbol[]): boolean =>
+    specs.some(({ unit: own, show = own }) => asked.includes(show));
+  const onlySizes = specs.every(({ unit: own }) =>
+    unit(own).dimension.every((power, at) => at === 0 || power === 0),
+  );
+  const wanted = shows(['mg/m³']) ? milligrams : onlySizes && shows(sizes) ? millimetres : coherent;
+  const found = specs.every(({ unit: own }) => inScale(own, wanted) !== undefined) ? wanted : coherent;
   chosen.set(formula, found);
   return found;
+}
+
+/** The unit like this one that counts so; undefined when the table has none. */
+function inScale(own: UnitSymbol, { length, mass }: Scale): UnitSymbol | undefined {
+  const [metres, kilograms] = unit(own).dimension;
+  const wanted = length ** metres * mass ** kilograms;
+  return unitsLike(own).find(({ factor, offset }) => Math.abs(factor / wanted - 1) < 1e-9 && offset === 0)
+    ?.symbol;
 }

@@ -99,7 +99,7 @@ export function FreezeInTime({ times, parts, cells, solidus, liquidus }: FreezeI
         <Dial id="freeze-in-time" label="Time" unit="s" values={times} at={at} change={setAt} />
       </div>
       <p class="figure-says" role="status">
-        After {figures(times[at]!)} s:{' '}
+        After {times[at]} s:{' '}
         {parts
           .map(
             ({ name, shots, time }) =>

@@ -49,6 +49,18 @@ describe('a worked answer', () => {
     ]);
   });
 
+  it('of nothing but sizes goes in millimetres', () => {
+    const round = { ...fallFile, formula: 'test/disc', find: 'A', given: { r: '2.5 mm' }, vary: {} };
+    const exercise = readExercise('x', round);
+    if (exercise.kind !== 'number') throw new Error(exercise.kind);
+    // π × 2.5² = 19.63 mm², to the two figures of 2.5 mm
+    expect(workedNumber(exercise, drawVariant(exercise, '1'), library).map(({ text }) => text)).toEqual([
+      'A = π × r^2',
+      'A = π × 2.5^2',
+      'A = 20 mm²',
+    ]);
+  });
+
   it('keeps an angle in degrees', () => {
     const tilted = {
       ...fallFile,
@@ -59,11 +71,10 @@ describe('a worked answer', () => {
     };
     const exercise = readExercise('x', tilted);
     if (exercise.kind !== 'number') throw new Error(exercise.kind);
-    // cos 30° = 0.866025; 0.2 × 0.866025 = 0.173205 m
+    // cos 30° = 0.866025; 200 × 0.866025 = 173.205 mm
     expect(workedNumber(exercise, drawVariant(exercise, '1'), library).map(({ text }) => text)).toEqual([
-      'L = 200 mm = 0.2 m',
       'x = L × cos(θ)',
-      'x = 0.2 × cos(30°)',
+      'x = 200 × cos(30°)',
       'x = 170 mm',
     ]);
   });
