@@ -53,7 +53,11 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
     setDue(today.slice(0, 3).flatMap((id) => exercises.find((exercise) => exercise.id === id) ?? []));
     setLater(returns.size - Math.min(3, today.length));
     setCount(countWords(countOf(ids)));
-    setSaved(lastSaved(localStorage));
+    try {
+      setSaved(lastSaved(localStorage));
+    } catch {
+      // A browser that keeps nothing has no copy to be old.
+    }
   }
   useEffect(() => {
     look();

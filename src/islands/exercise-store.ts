@@ -18,14 +18,37 @@ export const fresh: Kept = { seed: firstSeed, answers: {}, chosen: [], hints: 0,
 /** The number is the version of the shape: an older one is left alone, never misread. */
 const keyOf = (id: string): string => `warm-mould:exercise:1:${id}`;
 
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** From kept text; what is missing or damaged in it starts anew, and without a seed nothing can be told. */
+export function keptFrom(text: string | null): Kept | undefined {
+  let kept: unknown;
+  try {
+    kept = JSON.parse(text ?? 'null');
+  } catch {
+    return undefined;
+  }
+  if (!isRecord(kept) || typeof kept['seed'] !== 'string') return undefined;
+  const { seed, answers, chosen, hints, tried, marked } = kept;
+  const texts = Object.entries(isRecord(answers) ? answers : {}).filter(
+    (pair): pair is [string, string] => typeof pair[1] === 'string',
+  );
+  const marks = Object.entries(isRecord(marked) ? marked : {}).filter(([, mark]) => isRecord(mark));
+  return {
+    seed,
+    answers: Object.fromEntries(texts),
+    chosen: Array.isArray(chosen) ? chosen.filter((at): at is number => Number.isInteger(at)) : [],
+    hints: typeof hints === 'number' && hints > 0 ? Math.trunc(hints) : 0,
+    tried: tried === true,
+    marked: Object.fromEntries(marks) as Record<string, Marked>,
+  };
+}
+
 /** What was kept, or undefined when nothing was, it cannot be read, or the browser keeps nothing. */
 export function readKept(id: string): Kept | undefined {
   try {
-    const kept = JSON.parse(localStorage.getItem(keyOf(id)) ?? 'null') as Partial<Kept> | null;
-    if (typeof kept?.seed !== 'string' || typeof kept.answers !== 'object' || !Array.isArray(kept.chosen)) {
-      return undefined;
-    }
-    return { ...fresh, ...kept, marked: typeof kept.marked === 'object' ? kept.marked : {} };
+    return keptFrom(localStorage.getItem(keyOf(id)));
   } catch {
     return undefined;
   }

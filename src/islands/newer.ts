@@ -11,13 +11,29 @@ export async function sayNewer(base: string, line: HTMLElement): Promise<void> {
   const scope = scopeOf(base);
   const here = await kept(scope);
   if (!here) return;
-  const [at = '0', version = ''] = (localStorage.getItem(lookedKey) ?? '').split(' ');
+  const [at = '0', version = ''] = lastLook().split(' ');
   let known = version;
   if (Date.now() - Number(at) > hour) {
     const there = await offered(scope);
     if (!there) return;
     known = 'stop' in there ? '' : there.version;
-    localStorage.setItem(lookedKey, `${Date.now()} ${known}`);
+    keepLook(`${Date.now()} ${known}`);
   }
   line.hidden = known === '' || known === here.list.version;
+}
+
+function lastLook(): string {
+  try {
+    return localStorage.getItem(lookedKey) ?? '';
+  } catch {
+    return '';
+  }
+}
+
+function keepLook(text: string): void {
+  try {
+    localStorage.setItem(lookedKey, text);
+  } catch {
+    // On a full device it looks again on the next page.
+  }
 }

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, onDesk, pageKinds, test } from './site.ts';
+import { closely, expect, onDesk, test } from './site.ts';
 
 /** What sticks out of the window sideways: elements that do not scroll by themselves, outermost first. */
 const sticksOut = (page: Page): Promise<string[]> =>
@@ -18,7 +18,7 @@ const sticksOut = (page: Page): Promise<string[]> =>
     ];
   });
 
-for (const path of pageKinds()) {
+for (const path of closely()) {
   test(`/${path} reflows at 320 px, and with text twice as large`, { tag: onDesk }, async ({ page }) => {
     await page.setViewportSize({ width: 320, height: 640 });
     await page.goto(path);

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { fetchedScripts, scriptBudget, scrollThrough } from './script.ts';
-import { expect, onDesk, pageKinds, pages, test } from './site.ts';
+import { closely, expect, onDesk, pages, test } from './site.ts';
 
 test('the site is built', () => {
   expect(pages).toContain('');
@@ -25,7 +25,7 @@ for (const path of pages) {
   );
 }
 
-for (const path of pageKinds()) {
+for (const path of closely()) {
   test(`/${path} asks for little script`, { tag: onDesk }, async ({ page }) => {
     const scripts = fetchedScripts(page);
     await page.goto(path);

@@ -34,6 +34,12 @@ export function pageKinds(): string[] {
   });
 }
 
+/**
+ * The pages that are looked at closely: one or two of a kind, or every one with `EVERY_PAGE=1`, which takes the
+ * better part of an hour. Parts of the whole go with Playwright’s `--shard`.
+ */
+export const closely = (): readonly string[] => (process.env['EVERY_PAGE'] === '1' ? pages : pageKinds());
+
 interface Own {
   /** Where the built site is served for this worker. */
   readonly site: Site;
