@@ -169,14 +169,17 @@ function rowsFrom(name: string, text: unknown): unknown {
 export function resultText(model: Model, result: Result): string {
   const values = Object.entries(result.values).map(([name, value]) => {
     const output = model.outputs[name];
-    return output
-      ? `${output.name}: ${printQuantity(value, output.show ?? output.unit)}`
-      : `${name}: ${value}`;
+    if (!output) return `${name}: ${value}`;
+    // A count is counted, not measured: 39 cells, not 39.0.
+    const count = output.unit === '1' && output.show === undefined && Number.isInteger(value);
+    return `${output.name}: ${count ? value : printQuantity(value, output.show ?? output.unit)}`;
   });
   const checks = result.checks.map(({ title, verdict, why }) => `[${verdict}] ${title}. ${why}`);
   return [
     ...values,
     ...(checks.length > 0 ? ['', ...checks] : []),
     ...(result.notes.length > 0 ? ['', ...result.notes] : []),
-  ].join('\n');
+  ]
+    .join('\n')
+    .trimStart();
 }

@@ -50,7 +50,7 @@ function filled(given: Case, maker = simd) {
   return { engine, kernel, told };
 }
 
-/** Least seconds of one stage, and the sum of the heats after the first two. */
+/** Least seconds of one stage, and the sum of the temperatures after the first two. */
 function stages({ engine, kernel }: ReturnType<typeof filled>, rounds: number) {
   const seconds = engine.safeStep;
   let best = Infinity;
@@ -61,8 +61,8 @@ function stages({ engine, kernel }: ReturnType<typeof filled>, rounds: number) {
     kernel.stage(1, back, seconds);
     best = Math.min(best, (performance.now() - start) / 2000);
     if (round === 0)
-      for (const heat of kernel.heat[0].subarray(kernel.guard, kernel.guard + kernel.region.length))
-        sum += heat;
+      for (const warm of kernel.temperature[0].subarray(kernel.guard, kernel.guard + kernel.region.length))
+        sum += warm;
   }
   return { best, sum };
 }
@@ -131,7 +131,7 @@ for (const [spacing, rounds] of [
   row('TypeScript, the reference', plain.best, c, count);
   const off = (sum: number): string => Math.abs(sum / plain.sum - 1).toExponential(0);
   console.log(
-    `  Heat after two stages is off the reference by a part of ${off(compiled.sum)} compiled${inC[0] ? `, ${off(inC[0].sum)} in C` : ''}.`,
+    `  What stands after two stages is off the reference by a part of ${off(compiled.sum)} compiled${inC[0] ? `, ${off(inC[0].sum)} in C` : ''}.`,
   );
 }
 rmSync(folder, { recursive: true });

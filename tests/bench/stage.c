@@ -4,7 +4,7 @@
  * FILE holds: nx ny nz guard as int32; six float32 (back, seconds, solidus, full, inRange, inLiquid); eight
  * float32 kelvin per joule; then seven arrays of count + 2 guard float32 (heat 0 and 1, temperature 0 and 1,
  * to the next along x, y, z) and count bytes of region. Runs pairs of stages, prints the least seconds of a
- * stage and the sum of the heats after the first pair.
+ * stage and the sum of the temperatures after the first pair.
  */
 #include <stdint.h>
 #include <stdio.h>
@@ -66,7 +66,7 @@ int main(int argc, char **argv) {
     const double each = (seconds() - start) / 2;
     if (each < best) best = each;
     if (round == 0)
-      for (long at = 0; at < count; at += 1) sum += array[0][at + guard];
+      for (long at = 0; at < count; at += 1) sum += array[2][at + guard];
   }
   printf("%.9g %.9g\n", best, sum);
   return 0;

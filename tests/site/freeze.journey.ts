@@ -24,7 +24,7 @@ test('a junction freezes last where the webs meet, and a warmer mould holds it l
   await expect(page.getByRole('heading', { level: 2 })).toContainText([
     'When did it freeze?',
     'Where last?',
-    'Where is it thin?',
+    'Where is feeding poor?',
   ]);
   await expect(page.locator('section[aria-labelledby="where-last"]')).toContainText('0.3 mm from the middle');
   const cold = await answer(page);

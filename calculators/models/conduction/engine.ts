@@ -1,5 +1,6 @@
 import type { HeatCurve } from './enthalpy.ts';
 import type { Mesh } from './mesh.ts';
+import { metalRegion } from './substance.ts';
 
 export type Reals = Float32Array | Float64Array;
 
@@ -12,7 +13,7 @@ export interface Engine {
   readonly metal: Int32Array;
   /** Cell n is at place n + guard of the arrays. */
   readonly guard: number;
-  /** Newest and the one before, in turns. */
+  /** Newest and the one before, in turns. Only of metal: elsewhere heat is counted in kelvin and is the temperature. */
   readonly heat: readonly [Reals, Reals];
   readonly temperature: readonly [Reals, Reals];
   /** J/K of a cell. */
@@ -31,11 +32,14 @@ export interface Engine {
 /** Heat of all cells, J above `zero`. */
 export function totalHeat(engine: Engine, newest: 0 | 1): number {
   const heat = engine.heat[newest];
+  const temperature = engine.temperature[newest];
+  const { region } = engine.mesh;
   let sum = 0;
   // The rounding of a plain sum would pass for heat lost (Kahan's compensation).
   let left = 0;
-  for (let cell = 0; cell < engine.mesh.region.length; cell += 1) {
-    const add = heat[cell + engine.guard]! * engine.capacity(cell) - left;
+  for (let cell = 0; cell < region.length; cell += 1) {
+    const own = region[cell] === metalRegion ? heat : temperature;
+    const add = own[cell + engine.guard]! * engine.capacity(cell) - left;
     const next = sum + add;
     left = next - sum - add;
     sum = next;

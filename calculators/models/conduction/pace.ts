@@ -63,8 +63,18 @@ export function roughTime(given: Case): number {
   return (Math.PI / 4) * (perArea / draw) ** 2 + perArea * (gap + modulus / (2 * metal.k.solid));
 }
 
-/** Steps of 2 % of the time, from a two-thousandth of the rough freezing time and never above 2 ms at first. */
+/**
+ * Steps of 2 % of the time, from a two-thousandth of the rough freezing time and never above 2 ms at first. In three
+ * dimensions 3 %: a fifth fewer stages, and on a plate with a boss of 0.5 mm cells against steps eight times as
+ * short the last place is still off by less than a part in a thousand, other places by 0.5 % (rms, at worst 1.3 %;
+ * with 2 % it is 0.3 and 0.8 %), which the stated error of the mesh covers.
+ */
 export function paceOf(given: Case): Pace {
   if (given.pace) return given.pace;
-  return { growth: 0.02, shortest: Math.min(0.002, roughTime(given) / 2000), longest: Infinity };
+  const solid = sizeOf(given.mesh).every((size) => size > 1);
+  return {
+    growth: solid ? 0.03 : 0.02,
+    shortest: Math.min(0.002, roughTime(given) / 2000),
+    longest: Infinity,
+  };
 }

@@ -64,6 +64,8 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
     }
   }
 
+  kernel.settle(alike.map((each, region) => (region === metalRegion ? 0 : each)));
+
   const outside = given.outside ?? { kind: 'insulated' as const };
   const closed = outside.kind === 'insulated';
   const skin = closed ? noSkin : skinOf(mesh, given.sides ?? ['+x', '+y', '+z'], most);

@@ -16,6 +16,12 @@ export interface VoxelKernel {
   /** Without guard. */
   readonly region: Uint8Array;
   readonly describe: (substances: Substances) => void;
+  /**
+   * Once, when regions and conductances are filled: `alike` is what lies between two cells of each region. Where
+   * all around a cell is alike and does not melt that stays so, and a kernel need not keep its heat besides its
+   * temperature, which is the same number.
+   */
+  readonly settle: (alike: readonly number[]) => void;
   /** other ← newest − back·(newest − other) + seconds·rate(newest), and the temperatures that go with it. */
   readonly stage: (newest: 0 | 1, back: number, seconds: number) => void;
   readonly bytes: number;
@@ -86,5 +92,16 @@ export function plainKernel(nx: number, ny: number, nz: number): VoxelKernel {
     }
   }
   const bytes = 4 * 7 * (count + 2 * guard) + count;
-  return { name: 'plain', guard, heat, temperature, toNext, region, describe, stage, bytes };
+  return {
+    name: 'plain',
+    guard,
+    heat,
+    temperature,
+    toNext,
+    region,
+    describe,
+    settle: () => undefined,
+    stage,
+    bytes,
+  };
 }

@@ -13,6 +13,12 @@ const bands = 8;
 
 const calm = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
 
+/** `, 40 % solid` of metal within its freezing range; nothing outside it. */
+function solidAt(kelvin: number, solidus: number, liquidus: number): string {
+  const part = (liquidus - kelvin) / (liquidus - solidus);
+  return part > 0 && part < 1 ? `, ${percent(part)} solid` : '';
+}
+
 /** The three questions, each with its sentence, its picture and what may be doubted. */
 export function Answers({
   solved,
@@ -104,6 +110,10 @@ export function Answers({
     temperature: frames.map(({ temperature }) => temperature[of]!),
   });
   const rows = pick(frames.length, 9);
+  const stateAt = (n: number, of: number): string => {
+    const kelvin = frames[n]!.temperature[of]!;
+    return celsius(kelvin) + (places[of]! >= 0 ? solidAt(kelvin, solidus, liquidus) : '');
+  };
 
   return (
     <div class="found" data-stale={stale}>
@@ -185,7 +195,8 @@ export function Answers({
             <>
               {probe ? 'Probe' : 'Last place'}, {told(probed)}:{' '}
               {['metal', 'mould', 'chill'][mesh.region[cell]!]}, <strong>{celsius(between(cell))}</strong>{' '}
-              after {seconds(time)}.
+              after {seconds(time)}
+              {places[cell]! >= 0 && solidAt(between(cell), solidus, liquidus)}.
               {places[cell]! >= 0 &&
                 ` Begins to freeze after ${seconds(result.liquidus[places[cell]!]!)}, solid after ${seconds(solidAfter(cell))}.`}
             </>
@@ -222,8 +233,8 @@ export function Answers({
                 {rows.map((n) => (
                   <tr>
                     <th scope="row">{seconds(times[n]!)}</th>
-                    <td>{lastCell < 0 ? '' : celsius(frames[n]!.temperature[lastCell]!)}</td>
-                    {probe && <td>{celsius(frames[n]!.temperature[cell]!)}</td>}
+                    <td>{lastCell < 0 ? '' : stateAt(n, lastCell)}</td>
+                    {probe && <td>{stateAt(n, cell)}</td>}
                   </tr>
                 ))}
               </tbody>
@@ -260,24 +271,25 @@ export function Answers({
       </section>
 
       <section aria-labelledby="where-thin">
-        <h2 id="where-thin">Where is it thin?</h2>
+        <h2 id="where-thin">Where is feeding poor?</h2>
         <p class="sentence">
           {leastAt
-            ? `Thinly fed first of all at ${told(leastAt)}: there the heat leaves on the flattest slope for the speed of its cooling.`
+            ? `Poorest at ${told(leastAt)}: for how fast it cools, the temperature slopes least there, so liquid metal hardly finds its way in.`
             : 'It freezes at one temperature, so this criterion says nothing.'}
         </p>
         <Map
           {...shared}
           view={near}
           id="map-thin"
-          label="How well fed: the tenth that stands out most is fed worst."
+          label="Feeding: the tenth that stands out most is fed worst."
           of={solved}
           draw={drawFeeding}
           last={last}
         />
         <p class="read">
           Standing out most: the tenth of the metal with the least gradient over the root of its cooling rate.
-          Grey: the next two tenths. The criterion was born in steel: a weak hint for bronze and silver.
+          Grey: the next two tenths. It ranks the places of this part; whether there is a pore, and how large,
+          it does not say. The criterion was born in steel: a weak hint for bronze and silver.
         </p>
       </section>
 

@@ -31,9 +31,10 @@ function wasmKernel(module: WebAssembly.Module, nx: number, ny: number, nz: numb
   // as many noughts as the one that follows needs before it; of the others any number will do. The last
   // group of four may write a little past the end, into what keeps arrays apart.
   const length = 4 * Math.ceil(count / 4) * 4 + apart;
-  const table = 4 * mostRegions;
-  const groups = 4 * Math.ceil(count / 4);
-  const bytes = table + 7 * length + 2 * 4 * guard + groups;
+  // Gains by region, then conductances between alike cells.
+  const table = 8 * mostRegions;
+  const fours = Math.ceil(count / 4);
+  const bytes = table + 7 * length + 2 * 4 * guard + 5 * fours;
   const pages = Math.ceil(bytes / page);
   const memory = new WebAssembly.Memory({ initial: pages, maximum: pages });
   const { exports } = new WebAssembly.Instance(module, { env: { memory } });
@@ -49,7 +50,30 @@ function wasmKernel(module: WebAssembly.Module, nx: number, ny: number, nz: numb
   const regions = table + 7 * length + 2 * 4 * guard;
   const region = new Uint8Array(memory.buffer, regions, count);
   const gains = new Float32Array(memory.buffer, 0, mostRegions);
+  const between = new Float32Array(memory.buffer, 4 * mostRegions, mostRegions);
+  const plains = regions + 4 * fours;
+  const plain = new Uint8Array(memory.buffer, plains, fours);
   let substances: Substances = { perHeat: [], solidus: 0, full: 0, inRange: 0, inLiquid: 0 };
+
+  /** The region of four cells that with all they touch are of one stuff other than metal; else nought. */
+  function plainFour(cell: number): number {
+    const what = region[cell]!;
+    if (what === 0 || cell + 4 > count) return 0;
+    const g = between[what]!;
+    const [eastward, northward, upward] = toNext;
+    for (let at = cell + guard; at < cell + guard + 4; at += 1) {
+      if (region[at - guard] !== what) return 0;
+      const same =
+        eastward[at - 1] === g &&
+        eastward[at] === g &&
+        northward[at - nx] === g &&
+        northward[at] === g &&
+        upward[at - nx * ny] === g &&
+        upward[at] === g;
+      if (!same) return 0;
+    }
+    return what;
+  }
 
   return {
     name: 'simd',
@@ -60,6 +84,10 @@ function wasmKernel(module: WebAssembly.Module, nx: number, ny: number, nz: numb
     region,
     describe: (given) => {
       substances = given;
+    },
+    settle: (alike) => {
+      between.set(alike);
+      for (let four = 0; four < fours; four += 1) plain[four] = plainFour(4 * four);
     },
     stage: (newest, back, seconds) => {
       const { perHeat, solidus, full, inRange, inLiquid } = substances;
@@ -77,6 +105,7 @@ function wasmKernel(module: WebAssembly.Module, nx: number, ny: number, nz: numb
         first(north),
         first(up),
         regions,
+        plains,
         0,
         back,
         solidus,

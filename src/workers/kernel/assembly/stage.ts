@@ -15,7 +15,17 @@ function flow(g: usize, t: usize, here: v128): v128 {
   return f32x4.mul(v128.load(g), f32x4.sub(v128.load(t), here));
 }
 
-/** `gains`: eight numbers, kelvin of heat a cell of each region gains in this stage for each watt. */
+/** Negated flows from the west: those to the east, one cell on. The one before comes from the four before. */
+function toEastBefore(before: v128, here: v128): v128 {
+  return i32x4.shuffle(before, here, 3, 4, 5, 6);
+}
+
+/**
+ * `gains`: eight numbers, kelvin of heat a cell of each region gains in this stage for each watt; after them eight
+ * conductances between two cells of that region. `plain` has a byte for four cells: their region where all of them,
+ * and all that they touch, are of one stuff that does not melt, else nought. Such four need no conductances from
+ * memory, and their temperature is their heat, so only the one is kept.
+ */
 export function stage(
   count: i32,
   nx: i32,
@@ -28,6 +38,7 @@ export function stage(
   north: usize,
   up: usize,
   region: usize,
+  plain: usize,
   gains: usize,
   back: f32,
   solidus: f32,
@@ -47,19 +58,36 @@ export function stage(
   const inLiquids = f32x4.splat(inLiquid);
   const nought = f32x4.splat(0);
   const end: usize = 4 * count;
-  let cell = region;
+  let before = nought;
 
   for (let at: usize = 0; at < end; at += 16) {
     const place = t + at;
     const here = v128.load(place);
-    let inflow = flow(east + at - 4, place - 4, here);
-    inflow = f32x4.add(inflow, flow(east + at, place + 4, here));
+    const beyond = f32x4.sub(v128.load(place, 4), here);
+    const stuff: usize = load<u8>(plain + (at >> 4));
+    if (stuff) {
+      const g = v128.load32_splat(gains + 4 * stuff, 32);
+      const toEast = f32x4.mul(g, beyond);
+      let inflow = f32x4.sub(toEast, toEastBefore(before, toEast));
+      before = toEast;
+      inflow = f32x4.add(inflow, f32x4.mul(g, f32x4.sub(v128.load(place - row), here)));
+      inflow = f32x4.add(inflow, f32x4.mul(g, f32x4.sub(v128.load(place + row), here)));
+      inflow = f32x4.add(inflow, f32x4.mul(g, f32x4.sub(v128.load(place - layer), here)));
+      inflow = f32x4.add(inflow, f32x4.mul(g, f32x4.sub(v128.load(place + layer), here)));
+      const kept = f32x4.sub(here, f32x4.mul(backs, f32x4.sub(here, v128.load(tNext + at))));
+      const gain = v128.load32_splat(gains + 4 * stuff);
+      v128.store(tNext + at, f32x4.add(kept, f32x4.mul(gain, inflow)));
+      continue;
+    }
+    const toEast = f32x4.mul(v128.load(east + at), beyond);
+    let inflow = f32x4.sub(toEast, toEastBefore(before, toEast));
+    before = toEast;
     inflow = f32x4.add(inflow, flow(north + at - row, place - row, here));
     inflow = f32x4.add(inflow, flow(north + at, place + row, here));
     inflow = f32x4.add(inflow, flow(up + at - layer, place - layer, here));
     inflow = f32x4.add(inflow, flow(up + at, place + layer, here));
 
-    const what = i8x16.swizzle(v128.load32_zero(cell), spread);
+    const what = i8x16.swizzle(v128.load32_zero(region + (at >> 2)), spread);
     const lookup = i8x16.add(i8x16.shl(what, 2), bytes);
     const gain = v128.or(
       i8x16.swizzle(gainsLow, lookup),
@@ -81,6 +109,5 @@ export function stage(
       warm = v128.bitselect(molten, heat, metal);
     }
     v128.store(tNext + at, warm);
-    cell += 4;
   }
 }
