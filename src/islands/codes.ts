@@ -10,3 +10,15 @@ export async function fillCodes(which: string): Promise<void> {
   }
   await Promise.all(waiting.map((picture) => picture.decode().catch(() => undefined)));
 }
+
+/** Draws the square code of the page with the numbers that stand on it, and again before it is printed. */
+export async function keepCode(picture: HTMLImageElement): Promise<void> {
+  const { renderSVG } = await import('uqr');
+  const draw = (): void => {
+    picture.src = `data:image/svg+xml,${encodeURIComponent(renderSVG(location.href, { border: 1 }))}`;
+    picture.alt = `Square code of ${location.href}`;
+  };
+  draw();
+  addEventListener('beforeprint', draw);
+  addEventListener('hashchange', draw);
+}

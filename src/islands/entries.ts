@@ -42,10 +42,14 @@ export function settled(entry: Entry, spec: EntrySpec): Entry {
   const inline = /±|\+ ?\/? ?-/.test(entry.text) && reading.spread !== undefined;
   const named = /[^\d\s.,·\-−+/eE×^⁻⁰¹²³⁴-⁹½¼¾]/.test(entry.text);
   if (reading.unit === entry.unit && !inline && !named) return entry;
+  // A share stays a share: 5 % of another number is another width.
+  const share = /(?:±|\+ ?\/? ?-)\s*([\d.,]+ ?%)\s*$/.exec(entry.text)?.[1];
   return {
     text: plainNumber(reading.written),
     unit: reading.unit,
-    spread: inline ? plainNumber(widthFromSI(reading.spread, reading.unit), { figures: 6 }) : entry.spread,
+    spread: inline
+      ? (share ?? plainNumber(widthFromSI(reading.spread, reading.unit), { figures: 6 }))
+      : entry.spread,
   };
 }
 

@@ -42,6 +42,10 @@ describe('an entry', () => {
       unit: 'in',
       spread: '',
     });
+    expect(settled({ text: '40 ± 5 %', unit: 'mm', spread: '' }, head)).toMatchObject({
+      text: '40',
+      spread: '5 %',
+    });
     expect(settled({ text: '40 mm ± 5', unit: 'mm', spread: '' }, head)).toEqual({
       text: '40',
       unit: 'mm',

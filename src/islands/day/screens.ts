@@ -1,6 +1,6 @@
 import type { Check, Result, Values } from '../../../calculators/core/model.ts';
 import { printQuantity } from '../../../calculators/core/print.ts';
-import type { UnitSymbol } from '../../../calculators/core/units.ts';
+import { toSI, type UnitSymbol } from '../../../calculators/core/units.ts';
 
 /** What is shown at one moment of the day: one decision, its number, what to tick. */
 export interface Screen {
@@ -34,7 +34,10 @@ export function dayScreens(inputs: Values, { values, checks, notes }: Result): r
   const of = (id: string): Check | undefined => checks.find((check) => check.id === id);
   const why = (...ids: readonly string[]): string[] => ids.flatMap((id) => of(id)?.why ?? []);
   const print = (value: unknown, unit: UnitSymbol): string | undefined =>
-    typeof value === 'number' && Number.isFinite(value) ? printQuantity(value, unit) : undefined;
+    typeof value === 'number' && Number.isFinite(value)
+      ? // 1135 °C is not 1140 °C to who stands at the furnace.
+        printQuantity(value, unit, unit === '°C' ? { figures: value > toSI(1000, '°C') ? 4 : 3 } : {})
+      : undefined;
   const value = (name: string, unit: UnitSymbol): string | undefined => print(values[name], unit);
   const failing = checks.filter(({ verdict }) => verdict === 'fails');
   const inKiln = values['kiln.total'] !== undefined;
