@@ -38,9 +38,17 @@ export type Written = Extract<Reading, { ok: true }>;
 export type Answer =
   { readonly ok: true; readonly value: number } | { readonly ok: false; readonly reason: string };
 
-/** The answer in SI, or a sentence why there is none. */
+const answers = new WeakMap<Question, Answer>();
+
+/** The answer in SI, or a sentence why there is none. That to the question's own numbers is worked out once. */
 export function answerOf(question: Question, values = question.values): Answer {
-  const { calculation, find } = question;
+  if (values !== question.values) return worked(question, values);
+  const known = answers.get(question) ?? worked(question, values);
+  answers.set(question, known);
+  return known;
+}
+
+function worked({ calculation, find }: Question, values: Values): Answer {
   if ('formula' in calculation) return solve(calculation.formula, numbersOf(values), find);
   const { model } = calculation;
   const result = model.run(values);
@@ -115,7 +123,31 @@ export function partQuestion(
   return question(part, exercise, given, before, library);
 }
 
+/** Questions put before, by who computes them: a class has each of them many times. */
+const asked = new WeakMap<Library, WeakMap<NumberExercise | Part, Map<string, Question>>>();
+const mostKept = 2000;
+
 function question(
+  part: NumberExercise | Part,
+  exercise: { readonly tolerance: string },
+  given: Givens,
+  carried: Readonly<Record<string, Carried>>,
+  library: Library,
+): Question {
+  const ofLibrary = asked.get(library) ?? new WeakMap<NumberExercise | Part, Map<string, Question>>();
+  asked.set(library, ofLibrary);
+  const kept = ofLibrary.get(part) ?? new Map<string, Question>();
+  ofLibrary.set(part, kept);
+  const key = JSON.stringify([exercise.tolerance, given, carried]);
+  const known = kept.get(key);
+  if (known) return known;
+  const put = putQuestion(part, exercise, given, carried, library);
+  if (kept.size >= mostKept) kept.clear();
+  kept.set(key, put);
+  return put;
+}
+
+function putQuestion(
   asked: NumberExercise | Part,
   { tolerance }: { readonly tolerance: string },
   given: Givens,

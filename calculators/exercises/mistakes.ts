@@ -17,9 +17,18 @@ export interface WrongWay {
 
 const atmosphere = 101325;
 
+const led = new WeakMap<Question, WeakMap<readonly Mistake[], readonly WrongWay[]>>();
+
 /** Where each mistake leads with these numbers: those the exercise names first, then the slips anyone can make. */
-export function wrongWays(question: Question, mistakes: readonly Mistake[]): WrongWay[] {
-  return [...mistakes.flatMap((mistake) => authored(question, mistake)), ...common(question)];
+export function wrongWays(question: Question, mistakes: readonly Mistake[]): readonly WrongWay[] {
+  const ofQuestion = led.get(question) ?? new WeakMap<readonly Mistake[], readonly WrongWay[]>();
+  led.set(question, ofQuestion);
+  const known = ofQuestion.get(mistakes) ?? [
+    ...mistakes.flatMap((mistake) => authored(question, mistake)),
+    ...common(question),
+  ];
+  ofQuestion.set(mistakes, known);
+  return known;
 }
 
 /** The values one mistake of the file leads to. Throws a sentence when it does not fit the calculation. */

@@ -2,8 +2,16 @@ import { createRandom, type Random } from '../core/random.ts';
 import type { Exercise, Variant, Variation } from './definition.ts';
 
 /** Every value a variation can take, as text. A grid is counted in whole steps, so no rounding creeps in. */
-export function valuesOf(variation: Variation): string[] {
-  if (Array.isArray(variation)) return [...(variation as readonly string[])];
+export function valuesOf(variation: Variation): readonly string[] {
+  if (Array.isArray(variation)) return variation as readonly string[];
+  const known = grids.get(variation) ?? gridOf(variation);
+  grids.set(variation, known);
+  return known;
+}
+
+const grids = new WeakMap<Variation, readonly string[]>();
+
+function gridOf(variation: Variation): string[] {
   const { from, to, step } = variation as Exclude<Variation, readonly string[]>;
   const [first, unit] = numberAndUnit(from);
   const [last, lastUnit] = numberAndUnit(to);

@@ -59,13 +59,13 @@ export async function markCommand(call: Call, files: Files): Promise<Answer> {
     book.remarks,
     roster,
   );
-  const out = options.has('csv')
-    ? classCsv(set, rows, book.remarks, separator).trimEnd()
+  const whole = options.has('csv')
+    ? classCsv(set, rows, book.remarks, separator)
     : options.has('json')
-      ? resultsJson(set, rows, pile.refused, book.remarks).trimEnd()
+      ? resultsJson(set, rows, pile.refused, book.remarks)
       : options.has('xapi')
-        ? xapiStatements(rows, book.remarks, options.get('xapi')!).trimEnd()
-        : report(set, rows, book.remarks);
+        ? xapiStatements(rows, book.remarks, options.get('xapi')!)
+        : `${report(set, rows, book.remarks)}\n`;
   const notes = [
     ...changedModels(set),
     ...pile.refused.map(({ source, why, reason }) => `${source}: ${why}. ${reason}`),
@@ -73,8 +73,9 @@ export async function markCommand(call: Call, files: Files): Promise<Answer> {
   const error = notes.length > 0 ? { error: notes.join('\ncalc: ') } : {};
   const code = rows.some(({ counted }) => counted) ? 0 : 1;
   const target = options.get('out');
-  if (target === undefined) return { code, out, ...error };
-  await files.write(target, `${out}\n`).catch(() => {
+  if (target === undefined) return { code, out: whole.trimEnd(), ...error };
+  // To the byte what the page saves.
+  await files.write(target, whole).catch(() => {
     throw new UsageError(`cannot write ${target}`);
   });
   return { code, out: `written to ${target}`, ...error };

@@ -1,43 +1,6 @@
-import type { Formula } from '../../calculators/core/formula.ts';
-import type { Model } from '../../calculators/core/model.ts';
-import type { Library } from '../../calculators/exercises/answer.ts';
-import type { Exercise } from '../../calculators/exercises/definition.ts';
-import type { ResolvedMaterials } from '../../calculators/models/inputs.ts';
-
 /** What an exercise needs once somebody works on it: loaded on the first press, not with the page. */
 export { markDesign } from '../../calculators/exercises/design.ts';
 export { markChoice, markNumber, markOrder, markSteps } from '../../calculators/exercises/marking.ts';
 export { drawVariant } from '../../calculators/exercises/variants.ts';
 export { workedOf } from '../../calculators/exercises/worked.ts';
-
-const modelFiles = import.meta.glob<Record<string, unknown>>([
-  '../../calculators/models/*.ts',
-  '!**/index.ts',
-  '!**/inputs.ts',
-]);
-
-const isModel = (value: unknown, id: string): value is Model =>
-  typeof value === 'object' && value !== null && 'run' in value && 'id' in value && value.id === id;
-
-/** The model with this id, fetched by itself: its file is the last part of the id. */
-async function loadModel(id: string): Promise<Model> {
-  const name = `/${id.split('/').at(-1)}.ts`;
-  const load = Object.entries(modelFiles).find(([path]) => path.endsWith(name))?.[1];
-  const found = load && Object.values(await load()).find((value) => isModel(value, id));
-  if (!isModel(found, id)) throw new Error(`there is no model "${id}"`);
-  return found;
-}
-
-/** What the exercise computes with: the formulas it came with, and its models, each fetched once. */
-export async function libraryFor(
-  exercise: Exercise,
-  formulas: Readonly<Record<string, Formula>>,
-  materials: ResolvedMaterials,
-): Promise<Library> {
-  const asked = exercise.kind === 'steps' ? exercise.parts : 'model' in exercise ? [exercise] : [];
-  const ids = [...new Set(asked.flatMap(({ model }) => model ?? []))];
-  const models = Object.fromEntries(
-    await Promise.all(ids.map(async (id) => [id, await loadModel(id)] as const)),
-  );
-  return { formula: (id) => formulas[id], model: (id) => models[id], materials };
-}
+export { libraryFor } from '../workers/library.ts';

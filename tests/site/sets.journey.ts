@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { readSetData, writeSet, type SetFile } from '../../calculators/exercises/sets/set-file.ts';
 import { pack, shortHandIn, writeHandIn, type Given } from '../../calculators/exercises/sets/hand-in.ts';
+import { command } from '../../src/cli/command.ts';
 import { deflate } from '../../src/platform/deflate.ts';
 import { makeKey, seal, writeKey } from '../../src/platform/seal.ts';
 import { answersOf, classDraft, handInOf, pupils, type Pupil } from '../exercises/sets/class-of-thirty.ts';
@@ -156,6 +157,29 @@ test(
     }
     // A name is only a name.
     await expect(page.locator('.class-table img')).toHaveCount(0);
+
+    // The same from the command line, to the byte.
+    const table = readFileSync(
+      await saved(page, () => page.getByRole('button', { name: 'Save table' }).click()),
+    );
+    const files = new Map<string, string>([
+      ['set.json', readFileSync(setFile, 'utf8')],
+      ['key.json', readFileSync(keyFile, 'utf8')],
+      ...handIns.map((path, at) => [`done-${at}.json`, readFileSync(path, 'utf8')] as const),
+      ...[...rest.filter((_, at) => !done.includes(at)), ...strange].map(
+        ({ name, buffer }) => [name, buffer.toString()] as const,
+      ),
+    ]);
+    const sent = [...files.keys()].slice(2);
+    let written = '';
+    await command(['mark', 'set.json', ...sent, '--key', 'key.json', '--csv', '--out', 'table.csv'], {
+      read: (path) => Promise.resolve(files.get(path)!),
+      write: (_, text) => {
+        written = text;
+        return Promise.resolve();
+      },
+    });
+    expect(Buffer.from(written).equals(table)).toBe(true);
 
     // One answer beside the right one, marked by hand.
     await rows.filter({ hasText: 'Ada Brook' }).locator('td button').last().click();

@@ -43,6 +43,11 @@ export interface Row {
   readonly stranger: boolean;
 }
 
+/** What became of one piece: read and marked by a set named by its hash, or put aside. */
+export type Outcome =
+  | (Pick<Attempt, 'handIn' | 'sealed' | 'marked'> & { readonly ok: true; readonly set: string })
+  | { readonly ok: false; readonly why: Refusal; readonly reason: string };
+
 export type Marker = (handIn: Pick<HandIn, 'learner' | 'answers'>) => MarkedHandIn;
 
 /** Gathers hand-ins one by one, so that a page can stay awake between them. */

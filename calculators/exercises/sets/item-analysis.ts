@@ -113,8 +113,8 @@ export function outcomesReached(
   rows: readonly Row[],
   remarks: readonly Remark[] = [],
   enough = 0.6,
+  items: readonly ItemAnalysis[] = itemAnalysis(set, rows, remarks),
 ): OutcomeReached[] {
-  const items = itemAnalysis(set, rows, remarks);
   const ids = [...new Set(set.questions.map(({ outcome }) => outcome))];
   return ids
     .map((id) => {

@@ -16,7 +16,7 @@ const minutes = (seconds: number): string =>
 /** What the class shows: how each question did, which wrong ways were taken, which outcomes are not there yet. */
 export function Analysis({ set, rows, remarks }: AnalysisProps) {
   const items = useMemo(() => itemAnalysis(set, rows, remarks), [set, rows, remarks]);
-  const outcomes = useMemo(() => outcomesReached(set, rows, remarks), [set, rows, remarks]);
+  const outcomes = useMemo(() => outcomesReached(set, rows, remarks, undefined, items), [items]);
   return (
     <details class="analysis on-screen" open>
       <summary>What the class shows</summary>

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { draftFrom, setFrom, type Bank, type Draft } from '../../../calculators/exercises/sets/building.ts';
-import { makeKey, writeKey } from '../../platform/seal.ts';
+import { makeKey, readKey, writeKey } from '../../platform/seal.ts';
 import { fetchBank, fileName, saveFile, setFromText, today } from './carrying.ts';
 import { Choosing, type Words } from './choosing.tsx';
 import { GiveOut } from './give-out.tsx';
@@ -41,6 +41,7 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
   const [problem, setProblem] = useState('');
   const [said, setSaid] = useState('');
   const [awake, setAwake] = useState(false);
+  const [gone, setGone] = useState<KeptDraft>();
 
   useEffect(() => {
     const kept = loadDrafts();
@@ -80,6 +81,14 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
     saveFile(`${fileName(draft.title || 'set', 'key')}.json`, writeKey(key));
     change({ seal: key.public });
     setSaid('The key file is saved. Keep it as you keep the mark book: without it no sealed hand-in opens.');
+  };
+  const useSeal = async (file: File | undefined): Promise<void> => {
+    if (!file) return;
+    const read = readKey(file.size > 10_000 ? '' : await file.text());
+    if (!read.ok) return setProblem(read.reason);
+    setProblem('');
+    change({ seal: read.value.public });
+    setSaid(`Hand-ins are sealed to your key of ${read.value.made}.`);
   };
   const bring = async (file: File | undefined): Promise<void> => {
     if (!file || !bank) return;
@@ -131,11 +140,23 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
           type="button"
           onClick={() => {
             const rest = drafts.filter((_, i) => i !== at);
+            setGone(draft);
             store(rest.length > 0 ? rest : [newDraft()], 0);
           }}
         >
           Delete
         </button>
+        {gone && (
+          <button
+            type="button"
+            onClick={() => {
+              setGone(undefined);
+              store([...drafts, gone], drafts.length);
+            }}
+          >
+            Bring “<bdi>{gone.title || 'Set without a title'}</bdi>” back
+          </button>
+        )}
         <label class="press">
           <input
             type="file"
@@ -149,7 +170,12 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
       <p role="status" class="said">
         {said}
       </p>
-      <RulesForm draft={draft} change={change} makeSeal={() => void makeSeal()} />
+      <RulesForm
+        draft={draft}
+        change={change}
+        makeSeal={() => void makeSeal()}
+        useSeal={(file) => void useSeal(file)}
+      />
       <div class="builder">
         {bank ? (
           <Choosing

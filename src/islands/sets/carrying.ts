@@ -33,8 +33,15 @@ export async function fetchBank(address: string): Promise<Bank> {
 
 const lost = 'The link is not whole. Ask for it again, or for the file of the set.';
 
-/** The set in the part of the address after `#`; undefined when there is none. Never rejects. */
-export async function setFromLink(hash: string, bank: string): Promise<Read<SetFile> | undefined> {
+/**
+ * The set in the part of the address after `#`; undefined when there is none. Never rejects. `kept` gives a set on
+ * this device by the start of its hash, so that a short link opened before needs no network again.
+ */
+export async function setFromLink(
+  hash: string,
+  bank: string,
+  kept: (start: string) => SetFile | undefined = () => undefined,
+): Promise<Read<SetFile> | undefined> {
   const [, kind, packed = ''] = /^#(set|ids)=([A-Za-z0-9_-]+)/.exec(hash) ?? [];
   if (kind === undefined) return undefined;
   try {
@@ -43,7 +50,10 @@ export async function setFromLink(hash: string, bank: string): Promise<Read<SetF
     if (text === undefined) return { ok: false, reason: lost };
     if (kind === 'set') return setFromText(text);
     const parsed = parseUntrusted(text, { characters: 20_000, depth: 5 });
-    return parsed.ok ? setFromShort(parsed.value, await fetchBank(bank)) : parsed;
+    if (!parsed.ok) return parsed;
+    const start: unknown = Array.isArray(parsed.value) ? parsed.value[9] : undefined;
+    const here = typeof start === 'string' && start.length === 24 ? kept(start) : undefined;
+    return here ? { ok: true, value: here } : setFromShort(parsed.value, await fetchBank(bank));
   } catch (error) {
     const offline = error instanceof TypeError && kind === 'ids';
     return {

@@ -14,21 +14,29 @@ interface ChoosingProps {
   readonly add: (id: string) => void;
 }
 
-/** The exercises of the course, by unit, kind, difficulty, or a word of title, outcome or question. */
+/** The exercises of the course, by unit, outcome, kind, difficulty, or a word of title, outcome or question. */
 export function Choosing({ bank, words, picks, add }: ChoosingProps) {
   const [unit, setUnit] = useState('');
+  const [outcome, setOutcome] = useState('');
   const [kind, setKind] = useState('');
   const [difficulty, setDifficulty] = useState('');
   const [word, setWord] = useState('');
   const units = [...new Set(bank.exercises.map((one) => one.unit))];
+  /** The outcomes of the unit, or of all; each stands beside the lesson it belongs to. */
+  const outcomes = new Map(
+    bank.exercises
+      .filter((one) => unit === '' || one.unit === unit)
+      .map((one) => [one.outcome, `${one.outcome} (${one.lesson})`]),
+  );
   const wanted = word.trim().toLowerCase();
   const found = bank.exercises.filter(
-    ({ unit: of, outcome, exercise }) =>
+    ({ unit: of, outcome: reached, exercise }) =>
       (unit === '' || of === unit) &&
+      (outcome === '' || reached === outcome) &&
       (kind === '' || exercise['kind'] === kind) &&
       (difficulty === '' || String(exercise['difficulty']) === difficulty) &&
       (wanted === '' ||
-        `${String(exercise['title'])} ${outcome} ${String(exercise['question'])}`
+        `${String(exercise['title'])} ${reached} ${String(exercise['question'])}`
           .toLowerCase()
           .includes(wanted)),
   );
@@ -59,9 +67,13 @@ export function Choosing({ bank, words, picks, add }: ChoosingProps) {
           'by-unit',
           'Unit',
           unit,
-          setUnit,
+          (one) => {
+            setUnit(one);
+            setOutcome('');
+          },
           units.map((one) => [one, one] as const),
         )}
+        {select('by-outcome', 'Outcome', outcome, setOutcome, [...outcomes])}
         {select('by-kind', 'Kind', kind, setKind, Object.entries(words.kinds))}
         {select('by-difficulty', 'Difficulty', difficulty, setDifficulty, Object.entries(words.difficulties))}
         <div>
@@ -79,7 +91,7 @@ export function Choosing({ bank, words, picks, add }: ChoosingProps) {
         {found.length} of {bank.exercises.length}
       </p>
       <ul class="rows choosable">
-        {found.map(({ id, exercise, outcome, lesson }) => {
+        {found.map(({ id, exercise, outcome: reached, lesson }) => {
           const taken = picks.some((pick) => pick.id === id);
           const title = String(exercise['title']);
           return (
@@ -90,7 +102,7 @@ export function Choosing({ bank, words, picks, add }: ChoosingProps) {
                 <span class="soft">
                   {words.kinds[String(exercise['kind'])]},{' '}
                   {words.difficulties[String(exercise['difficulty'])]}, {String(exercise['marks'])} marks.{' '}
-                  {lesson}: {outcome}
+                  {lesson}: {reached}
                 </span>
               </span>
               <button

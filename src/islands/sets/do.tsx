@@ -28,6 +28,7 @@ import {
   full,
   keepLearner,
   keepSet,
+  keptByStart,
   keptFile,
   keptSets,
   lastLearner,
@@ -35,6 +36,8 @@ import {
   readWork,
   savePhoto,
   saveWork,
+  storedWork,
+  withTheirs,
   workKey,
   type Work,
 } from './shelf.ts';
@@ -67,7 +70,7 @@ export function DoSet({ bank, version }: DoProps) {
     setProblem('');
   };
   const follow = async (): Promise<void> => {
-    const found = await setFromLink(location.hash, bank);
+    const found = await setFromLink(location.hash, bank, keptByStart);
     if (found?.ok) await show(found.value);
     else if (found) setProblem(found.reason);
   };
@@ -226,13 +229,20 @@ function Sheet({ set, library, name, version }: SheetProps) {
     [set, name],
   );
 
+  /** False once the store had no room: then it is older than what stands here. */
+  const kept = useRef(true);
   const change = (next: Work): void => {
     now.current = next;
     setWork(next);
-    setProblem(saveWork(set.hash, key, next) ? '' : full);
+    kept.current = saveWork(set.hash, key, next);
+    setProblem(kept.current ? '' : full);
+  };
+  const changeOne = (id: string, given: Given): void => {
+    const mine = { ...now.current, answers: { ...now.current.answers, [id]: given } };
+    change(kept.current ? withTheirs(mine, storedWork(set.hash, key), id) : mine);
   };
   const answer = (id: string, given: Given): void => {
-    change({ ...now.current, answers: { ...now.current.answers, [id]: given } });
+    changeOne(id, given);
     setChecked((ids) => ids.filter((one) => one !== id));
     setResult(undefined);
     setCode('');
@@ -252,13 +262,7 @@ function Sheet({ set, library, name, version }: SheetProps) {
   }, []);
   const turn = useClock((id, seconds) => {
     const given = now.current.answers[id] ?? {};
-    change({
-      ...now.current,
-      answers: {
-        ...now.current.answers,
-        [id]: { ...given, seconds: Math.min(1_000_000, (given.seconds ?? 0) + seconds) },
-      },
-    });
+    changeOne(id, { ...given, seconds: Math.min(1_000_000, (given.seconds ?? 0) + seconds) });
   });
 
   const handIn = (): HandIn => {

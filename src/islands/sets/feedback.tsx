@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { Library } from '../../../calculators/exercises/answer.ts';
 import {
   marksStanding,
@@ -10,6 +10,7 @@ import {
 } from '../../../calculators/exercises/sets/class-table.ts';
 import { variantFor } from '../../../calculators/exercises/sets/learner.ts';
 import { rightAnswers } from '../../../calculators/exercises/sets/marking-hand-ins.ts';
+import { useByAndBy } from './by-and-by.ts';
 
 interface FeedbackProps {
   readonly rows: readonly Row[];
@@ -21,40 +22,51 @@ interface FeedbackProps {
 export function Feedback({ rows, remarks, libraries }: FeedbackProps) {
   const [shown, setShown] = useState(false);
   const attempts = rows.flatMap(({ counted }) => counted ?? []);
+  const ready = useByAndBy(attempts.length, 5, shown);
   return (
     <>
       <p class="deeds on-screen">
         <button type="button" onClick={() => setShown(!shown)} aria-expanded={shown}>
           Feedback sheets
         </button>
-        {shown && (
-          <button type="button" onClick={() => window.print()}>
-            Print them
-          </button>
-        )}
+        {shown &&
+          (ready < attempts.length ? (
+            <span role="status">
+              {ready} of {attempts.length} drawn
+            </span>
+          ) : (
+            <button type="button" onClick={() => window.print()}>
+              Print them
+            </button>
+          ))}
       </p>
       {shown &&
-        attempts.map((attempt) => (
-          <FeedbackSheet
-            key={attempt.handIn.sum}
-            attempt={attempt}
-            remarks={remarks}
-            library={libraries.get(attempt.set.hash)!}
-          />
-        ))}
+        attempts
+          .slice(0, ready)
+          .map((attempt) => (
+            <FeedbackSheet
+              key={attempt.handIn.sum}
+              attempt={attempt}
+              remarks={remarks}
+              library={libraries.get(attempt.set.hash)!}
+            />
+          ))}
     </>
   );
 }
 
-function FeedbackSheet({
-  attempt,
-  remarks,
-  library,
-}: {
+interface FeedbackSheetProps {
   readonly attempt: Attempt;
   readonly remarks: readonly Remark[];
   readonly library: Library;
-}) {
+}
+
+/** Drawn again only when something in it changed. */
+function FeedbackSheet({ attempt, remarks, library }: FeedbackSheetProps) {
+  return useMemo(() => feedbackSheet({ attempt, remarks, library }), [attempt, remarks, library]);
+}
+
+function feedbackSheet({ attempt, remarks, library }: FeedbackSheetProps) {
   const { handIn, set, marked } = attempt;
   return (
     <article class="feedback-sheet">

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Library } from '../../../calculators/exercises/answer.ts';
 import {
   classRows,
@@ -23,12 +23,11 @@ import {
   type Rules,
   type SetFile,
 } from '../../../calculators/exercises/sets/set-file.ts';
-import { inflate } from '../../platform/deflate.ts';
-import { openerWith, readKey, type KeyFile } from '../../platform/seal.ts';
+import { readKey, type KeyFile } from '../../platform/seal.ts';
 import { Analysis } from './analysis.tsx';
 import { fileName, saveFile, setFromLink, setFromText } from './carrying.ts';
 import { Feedback } from './feedback.tsx';
-import { codesIn, markAll, pieceOf, type Piece, type Run } from './marking-run.ts';
+import { codesIn, createMarking, pieceOf, type Piece, type Run } from './marking-run.ts';
 import { keepSet, keptFile, keptSets, loadBook, saveBook } from './shelf.ts';
 import { ClassTable, TotalsTable } from './tables.tsx';
 import { changedModels, workshopFor } from './workshop.ts';
@@ -40,6 +39,14 @@ interface Bench {
   readonly library: Library;
   readonly marker: Marker;
 }
+
+const startOf = async (file: File): Promise<string> =>
+  file.size > 60_000_000
+    ? ''
+    : file
+        .slice(0, 200)
+        .text()
+        .catch(() => '');
 
 const empty: Run = { attempts: [], refused: [] };
 
@@ -59,7 +66,8 @@ export function MarkSets({ bank }: { readonly bank: string }) {
   const [keep, setKeep] = useState<Rules['keep']>();
   const [over, setOver] = useState(false);
   const [pasted, setPasted] = useState('');
-  const latest = useRef(0);
+  const marking = useMemo(createMarking, []);
+  useEffect(() => marking.close, []);
 
   const addSet = async (file: SetFile): Promise<void> => {
     const set = gradedSet(file);
@@ -88,22 +96,17 @@ export function MarkSets({ bank }: { readonly bank: string }) {
 
   // Whatever comes in, everything is marked again from the files: order does not matter.
   useEffect(() => {
-    if (pieces.length === 0 || benches.length === 0) return;
-    const turn = (latest.current += 1);
-    const opener = { inflate, ...(keys.length > 0 && { open: openerWith(keys) }) };
-    const markers = new Map(benches.map(({ set, marker }) => [set.hash, marker]));
+    if (benches.length === 0) return;
+    const by = {
+      sets: benches.map(({ set }) => set),
+      markers: new Map(benches.map(({ set, marker }) => [set.hash, marker])),
+      keys,
+    };
+    if (pieces.length === 0) return marking.prepare(by);
     const began = performance.now();
     setDone(0);
-    void markAll(
-      pieces,
-      benches.map(({ set }) => set),
-      markers,
-      opener,
-      (count) => {
-        if (turn === latest.current) setDone(count);
-      },
-    ).then((all) => {
-      if (turn !== latest.current) return;
+    void marking.run(pieces, by, setDone).then((all) => {
+      if (!all) return;
       setRun(all);
       setDone(undefined);
       const seconds = (performance.now() - began) / 1000;
@@ -120,10 +123,11 @@ export function MarkSets({ bank }: { readonly bank: string }) {
 
   /** Sets, keys, mark books and hand-ins may all be dropped together. */
   const take = async (files: Iterable<File>): Promise<void> => {
+    const all = [...files];
+    const starts = await Promise.all(all.map(startOf));
     const handIns: Piece[] = [];
-    for (const file of files) {
-      const start = file.size > 60_000_000 ? '' : await file.slice(0, 200).text();
-      const kind = /"format":\s*"warm-mould-(set|key|mark-book)"/.exec(start)?.[1];
+    for (const [at, file] of all.entries()) {
+      const kind = /"format":\s*"warm-mould-(set|key|mark-book)"/.exec(starts[at]!)?.[1];
       if (kind === undefined) handIns.push(pieceOf(file));
       else await takeOne(kind, file);
     }

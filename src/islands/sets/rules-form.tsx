@@ -5,10 +5,11 @@ interface RulesFormProps {
   readonly draft: Draft;
   readonly change: (part: Partial<Draft>) => void;
   readonly makeSeal: () => void;
+  readonly useSeal: (file: File | undefined) => void;
 }
 
 /** Title, signing, numbers, feedback, dates and the seal. */
-export function RulesForm({ draft, change, makeSeal }: RulesFormProps) {
+export function RulesForm({ draft, change, makeSeal, useSeal }: RulesFormProps) {
   const { rules } = draft;
   const rule = (part: Partial<Rules>): void => change({ rules: { ...rules, ...part } });
   const date = (name: 'opens' | 'closes', value: string): void => {
@@ -123,9 +124,23 @@ export function RulesForm({ draft, change, makeSeal }: RulesFormProps) {
       </div>
       <p class="deeds">
         {draft.seal === undefined ? (
-          <button type="button" onClick={makeSeal}>
-            Seal hand-ins to a new key
-          </button>
+          <>
+            <button type="button" onClick={makeSeal}>
+              Seal hand-ins to a new key
+            </button>
+            <label class="press">
+              <input
+                type="file"
+                class="unseen"
+                accept=".json,application/json"
+                onChange={({ currentTarget }) => {
+                  useSeal(currentTarget.files?.[0]);
+                  currentTarget.value = '';
+                }}
+              />
+              Seal to a key I have
+            </label>
+          </>
         ) : (
           <>
             <span>Hand-ins are sealed to your key.</span>

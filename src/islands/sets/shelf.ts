@@ -96,6 +96,12 @@ export function keptFile(hash: string): SetFile | undefined {
   return text !== undefined && readSet(text).ok ? (JSON.parse(text) as SetFile) : undefined;
 }
 
+/** The kept set whose hash begins so. */
+export function keptByStart(start: string): SetFile | undefined {
+  const found = keptSets().find(({ hash }) => hash.startsWith(start));
+  return found && keptFile(found.hash);
+}
+
 export function forgetSet(hash: string): void {
   try {
     localStorage.removeItem(setKey(hash));
@@ -128,6 +134,25 @@ export function loadWork(hash: string, learner: string): Work | undefined {
   });
   return { ...work, answers: Object.fromEntries(answers) };
 }
+
+/**
+ * My work after a change to one answer, with what another tab kept meanwhile: of every other question its newest
+ * answer stands. Photographs stand apart, and mine stay.
+ */
+export function withTheirs(mine: Work, theirs: Work | undefined, changed: string): Work {
+  if (!theirs) return mine;
+  const answers = { ...mine.answers };
+  for (const [id, { photo: _, ...given }] of Object.entries(theirs.answers)) {
+    if (id === changed) continue;
+    const photo = answers[id]?.photo;
+    answers[id] = photo ? { ...given, photo } : given;
+  }
+  return { ...mine, answers };
+}
+
+/** The answers as they stand in the store, without photographs. */
+export const storedWork = (hash: string, learner: string): Work | undefined =>
+  readWork(get(workKey(hash, learner)));
 
 /** Photographs stand apart, so that a keystroke does not write them again. */
 export function saveWork(hash: string, learner: string, work: Work): boolean {

@@ -12,6 +12,7 @@ import {
 } from '../../../calculators/exercises/sets/class-table.ts';
 import type { State } from '../../../calculators/exercises/sets/marking-hand-ins.ts';
 import type { GradedSet } from '../../../calculators/exercises/sets/set-file.ts';
+import { useByAndBy } from './by-and-by.ts';
 
 type OpenAnswerComponent = typeof import('./open-answer.tsx').OpenAnswer;
 
@@ -37,7 +38,7 @@ interface Place {
 }
 
 /** Rows drawn at a time, so that a class of hundreds does not hold the page. */
-const together = 40;
+const together = 20;
 
 interface ClassTableProps {
   readonly set: GradedSet;
@@ -62,12 +63,7 @@ export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTable
       ),
     [rows],
   );
-  const [shown, setShown] = useState(1);
-  useEffect(() => {
-    if (shown >= blocks.length) return undefined;
-    const wait = setTimeout(() => setShown(shown + 1));
-    return () => clearTimeout(wait);
-  }, [shown, blocks]);
+  const shown = useByAndBy(blocks.length, 1);
   const press = useMemo(
     () => (place: Place) =>
       setOpen((now) => (now?.key === place.key && now.question === place.question ? undefined : place)),

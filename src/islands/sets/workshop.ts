@@ -1,23 +1,11 @@
 import type { Library } from '../../../calculators/exercises/answer.ts';
 import type { DesignExercise, Exercise } from '../../../calculators/exercises/definition.ts';
-import { libraryOf } from '../../../calculators/exercises/sets/marking-hand-ins.ts';
 import { fingerprint, type GradedSet } from '../../../calculators/exercises/sets/set-file.ts';
 import { modelValues } from '../../../calculators/exercises/answer.ts';
 import { printQuantity } from '../../../calculators/core/print.ts';
 import type { Lever } from '../exercise.tsx';
-import { libraryFor } from '../exercise-work.ts';
 
-/** What a set is marked with: its own formulas and materials, and the models it names, fetched once. */
-export async function workshopFor(set: GradedSet): Promise<Library> {
-  const libraries = await Promise.all(
-    set.questions.map((exercise) =>
-      libraryFor(exercise, set.formulas, set.materials).catch((): Library => libraryOf(set, () => undefined)),
-    ),
-  );
-  return libraryOf(set, (id) =>
-    libraries.map((library) => library.model(id)).find((model) => model !== undefined),
-  );
-}
+export { workshopFor } from '../../workers/library.ts';
 
 /** Models of the set that compute otherwise now than when it was made, or are gone. */
 export function changedModels(set: GradedSet, { model }: Library): string[] {

@@ -231,6 +231,7 @@ describe('a set from anybody', () => {
       expect(marks).toBeGreaterThanOrEqual(0);
       expect(marks).toBeLessThanOrEqual(of);
     },
+    60_000,
   );
 
   property.prop([oddities], { numRuns: 200 })(
