@@ -2,8 +2,12 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
+import { base64, utf8 } from '../../calculators/exercises/sets/bytes.ts';
+import { writeSet } from '../../calculators/exercises/sets/set-file.ts';
 import { serveFolder, type Site } from '../../src/cli/static-server.ts';
 import { writeOffline } from '../../src/offline/write.ts';
+import { deflate } from '../../src/platform/deflate.ts';
+import { draftOf, fileOf } from '../exercises/sets/course-bank.ts';
 import { dist, expect, onDesk, test as base } from './site.ts';
 
 /** A host that goes away is no trouble here; what the policy of the pages refuses is. */
@@ -234,4 +238,31 @@ test('a half-fetched copy is taken up where it was', { tag: onDesk }, async ({ p
   await expect(page.getByText('Kept on this device.')).toBeVisible({ timeout: 120_000 });
   await page.getByRole('button', { name: 'Remove from this device' }).click();
   await expect(page.getByText('Not on this device yet.')).toBeVisible();
+});
+
+test('a graded set opened once is done and handed in without a signal', { tag: onDesk }, async ({ page }) => {
+  const address = await host.begin();
+  await keepAll(page, address);
+  const file = fileOf(draftOf(['mass-of-the-clapper', 'what-is-left']));
+  const packed = base64(await deflate(utf8(writeSet(file))));
+  const link = `${address}sets/do/#set=${packed}`;
+  await page.goto(link);
+  await page.getByLabel('Your name').fill('Ada Brook');
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await page.locator('#q-mass-of-the-clapper-answer').fill('17');
+  await host.off();
+  await page.goto('about:blank');
+  // Again by the link, and once more by the list of sets on this device.
+  await page.goto(link);
+  await expect(page.getByLabel('Your name')).toHaveValue('Ada Brook');
+  await page.goto('about:blank');
+  await page.goto(`${address}sets/do/`);
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await expect(page.locator('#q-mass-of-the-clapper-answer')).toHaveValue('17');
+  await page.locator('#q-mass-of-the-clapper-answer').fill('178 g');
+  const wait = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Hand in', exact: true }).click();
+  expect(readFileSync((await (await wait).path()) ?? '', 'utf8')).toContain('178 g');
+  await expect(page.locator('.outcome')).toContainText('of 7 marks');
 });

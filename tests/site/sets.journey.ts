@@ -1,5 +1,7 @@
-import { readFileSync } from 'node:fs';
-import type { Page } from '@playwright/test';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from '@playwright/test';
 import { readSetData, writeSet, type SetFile } from '../../calculators/exercises/sets/set-file.ts';
 import { pack, shortHandIn, writeHandIn, type Given } from '../../calculators/exercises/sets/hand-in.ts';
 import { command } from '../../src/cli/command.ts';
@@ -290,11 +292,45 @@ test(
   },
 );
 
+/** Seconds of the processor the page and its workers have had. */
+async function processorSeconds(browser: Browser): Promise<number> {
+  const session = await browser.newBrowserCDPSession();
+  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+  await session.detach();
+  return processInfo.filter(({ type }) => type === 'renderer').reduce((sum, { cpuTime }) => sum + cpuTime, 0);
+}
+
+interface TraceEvent {
+  readonly name: string;
+  readonly ph: string;
+  readonly pid: number;
+  readonly tid: number;
+  readonly ts: number;
+  readonly dur?: number;
+  /** Microseconds of the processor. */
+  readonly tdur?: number;
+  readonly args?: { readonly name?: string };
+}
+
+/** The tasks of the page's own thread, each by what it took of the processor, longest first, in milliseconds. */
+function pageTasks(trace: Buffer): number[] {
+  const { traceEvents } = JSON.parse(trace.toString()) as { traceEvents: readonly TraceEvent[] };
+  const pages = new Set(
+    traceEvents
+      .filter(({ name, args }) => name === 'thread_name' && args?.name === 'CrRendererMain')
+      .map(({ pid, tid }) => `${pid} ${tid}`),
+  );
+  return traceEvents
+    .filter(({ name, ph, pid, tid }) => /RunTask$/.test(name) && ph === 'X' && pages.has(`${pid} ${tid}`))
+    .map(({ tdur = 0 }) => tdur / 1000)
+    .sort((x, y) => y - x);
+}
+
 test(
-  'five hundred sealed hand-ins are marked in two seconds or about it, and the page answers meanwhile',
+  'five hundred sealed hand-ins are marked beside the page, whose own thread stays free',
   { tag: onDesk },
-  async ({ page }) => {
-    test.setTimeout(120_000);
+  async ({ page, browser }) => {
+    test.setTimeout(240_000);
     const key = await makeKey('2026-03-01');
     const file = fileOf(classDraft({ seal: key.public }));
     const read = readSetData(file);
@@ -304,40 +340,44 @@ test(
       const pupil = pupils[at % pupils.length]!;
       return handInOf(set, { ...pupil, name: `${pupil.name} ${at}` }, at % 60);
     });
+    // From a folder, as they come: files made within the page would cost its thread.
+    const folder = mkdtempSync(join(tmpdir(), 'hand-ins-'));
     const files = await Promise.all(
-      many.map(async (one, at) =>
-        payload(`${at}.json`, JSON.stringify(await seal(writeHandIn(one), one.set, key.public))),
-      ),
+      many.map(async (one, at) => {
+        const path = join(folder, `${at}.json`);
+        writeFileSync(path, JSON.stringify(await seal(writeHandIn(one), one.set, key.public)));
+        return path;
+      }),
     );
     await awake(page, 'sets/mark/');
-    await page.evaluate(() => {
-      const gaps: number[] = [];
-      let last = performance.now();
-      const tick = (): void => {
-        const now = performance.now();
-        gaps.push(now - last);
-        last = now;
-        setTimeout(tick);
-      };
-      tick();
-      (window as unknown as { gaps: number[] }).gaps = gaps;
-    });
     const input = page.locator('.drop input[type=file]');
     await input.setInputFiles([payload('set.json', writeSet(file)), payload('key.json', writeKey(key))]);
     await expect(page.locator('.drop')).toContainText('Key at hand');
-    await input.setInputFiles(files);
+    // The workers are up once one has been marked.
+    await input.setInputFiles(files.slice(0, 1));
+    await expect(page.getByRole('status').first()).toContainText('1 marked', { timeout: 60_000 });
+    await browser.startTracing(page, { categories: ['toplevel', '__metadata'] });
+    const before = await processorSeconds(browser);
+    await input.setInputFiles(files.slice(1));
     await expect(page.getByRole('status').first()).toContainText('500 marked, 0 put aside', {
-      timeout: 60_000,
+      timeout: 120_000,
     });
+    const marked = (await processorSeconds(browser)) - before;
+    await expect(page.locator('.class-table tbody tr')).toHaveCount(500, { timeout: 60_000 });
+    const drawn = (await processorSeconds(browser)) - before;
+    const tasks = pageTasks(await browser.stopTracing());
+    rmSync(folder, { recursive: true });
     const said = await page.getByRole('status').first().textContent();
-    const longest = await page.evaluate(() => Math.max(...(window as unknown as { gaps: number[] }).gaps));
-    test.info().annotations.push({
-      type: 'measured',
-      description: `${said ?? ''} Longest wait ${Math.round(longest)} ms.`,
-    });
-    console.log(said, `longest wait ${Math.round(longest)} ms`);
-    const seconds = Number(/in ([\d.]+) s/.exec(said ?? '')?.[1]);
-    // Measured on an idle machine it is below two; a busy one is given room, since this is no bench.
-    expect(seconds).toBeLessThan(10);
+    const description = `${said ?? ''} Of the processor ${marked.toFixed(2)} s to the marks, ${drawn.toFixed(2)} s to the last row; the page’s longest tasks ${tasks
+      .slice(0, 5)
+      .map((ms) => ms.toFixed(0))
+      .join(', ')} ms.`;
+    test.info().annotations.push({ type: 'measured', description });
+    console.log(description);
+    expect(tasks.length).toBeGreaterThan(100);
+    // By the processor and not by the clock, which on a busy machine measures the others; even so, a processor
+    // shared by many works slower, and this is to catch a regression. The figures are in the annotation.
+    expect(marked).toBeLessThan(12);
+    expect(tasks[0]).toBeLessThan(1500);
   },
 );

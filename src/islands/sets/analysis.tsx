@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { itemAnalysis, outcomesReached } from '../../../calculators/exercises/sets/item-analysis.ts';
-import type { Remark, Row } from '../../../calculators/exercises/sets/class-table.ts';
+import { waitingOf, type Remark, type Row } from '../../../calculators/exercises/sets/class-table.ts';
 import type { GradedSet } from '../../../calculators/exercises/sets/set-file.ts';
 
 interface AnalysisProps {
@@ -15,11 +15,21 @@ const minutes = (seconds: number): string =>
 
 /** What the class shows: how each question did, which wrong ways were taken, which outcomes are not there yet. */
 export function Analysis({ set, rows, remarks }: AnalysisProps) {
+  const waiting = useMemo(
+    () => rows.reduce((sum, { counted }) => sum + (counted ? waitingOf(counted, remarks) : 0), 0),
+    [rows, remarks],
+  );
   const items = useMemo(() => itemAnalysis(set, rows, remarks), [set, rows, remarks]);
   const outcomes = useMemo(() => outcomesReached(set, rows, remarks, undefined, items), [items]);
   return (
     <details class="analysis on-screen" open>
       <summary>What the class shows</summary>
+      {waiting > 0 && (
+        <p>
+          {waiting === 1 ? 'One answer in words waits' : `${waiting} answers in words wait`} to be marked by
+          hand and count nothing yet.
+        </p>
+      )}
       <h3>Outcomes not reached</h3>
       {outcomes.every(({ reached }) => reached) ? (
         <p>The class has at least 60 % of the marks of every outcome.</p>
