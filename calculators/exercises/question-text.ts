@@ -1,4 +1,3 @@
-import { printWritten } from '../core/print.ts';
 import type { Givens } from './definition.ts';
 
 /** The text with each `{h}` replaced by that given. */
@@ -6,9 +5,14 @@ export function withNumbers(text: string, given: Givens): string {
   return text.replace(/\{(\w+(?:\.\w+)*)\}/g, (whole, name: string) => shown(given[name]) ?? whole);
 }
 
-/** A given as it stands in a sentence: a real minus, a degree sign, a difference in plain °C. */
+/** A given as it stands in a sentence, as `printWritten` has it, but without the table of units a lesson need not carry. */
 const shown = (text: string | undefined): string | undefined =>
-  text === undefined ? undefined : printWritten(text);
+  text
+    ?.replace(/^-/, '−')
+    .replace(/ deg$/, '°')
+    .replace('Δ', '')
+    .replace('H2O', 'H₂O')
+    .replace('J·s^-½/(m²·K)', 'J/(m²·K·√s)');
 
 /** What a part's question prints: shared givens, its own, and `your answer` for what an earlier part gave. */
 export function partNumbers(shared: Givens, own: Givens): Givens {

@@ -30,12 +30,6 @@ const titled = ({ name, unit }: Axis): string => (unit === '' ? name : `${name},
 const finePlaces = ({ low, high, log, ticks }: Axis): number[] =>
   log ? withinDecades(low, high, [1, 2, 3, 4, 5, 6, 7, 8, 9]).filter((place) => !ticks.includes(place)) : [];
 
-const withOneAt = <T,>(list: readonly T[], at: number, one: T): T[] => [
-  ...list.slice(0, at),
-  one,
-  ...list.slice(at),
-];
-
 /** One number of a formula against another, a line for each of a few settings, read at a place the hand chooses. */
 export function Curve({ exact, ...props }: CurveProps & { readonly exact?: CurveFormula }): JSX.Element {
   const { id, x, y } = props;
@@ -44,17 +38,8 @@ export function Curve({ exact, ...props }: CurveProps & { readonly exact?: Curve
   /** A number typed between two steps becomes one more of them, worked when it is asked for. */
   const exactly = async (wanted: number): Promise<boolean> => {
     try {
-      const { valuesAt } = await import('./curve-exact.ts');
-      const values = valuesAt(exact!, wanted);
-      const after = props.steps.findIndex((step) => step > wanted);
-      setDrawn({
-        steps: withOneAt(props.steps, after, wanted),
-        lines: props.lines.map((line, i) => ({
-          ...line,
-          values: withOneAt(line.values, after, values[i] ?? null),
-        })),
-        at: after,
-      });
+      const { withPlace } = await import('./curve-exact.ts');
+      setDrawn(withPlace(props, exact!, wanted));
       return true;
     } catch {
       return false;

@@ -27,37 +27,31 @@ export function Dial({ id, label, unit, values, at, change, exactly }: DialProps
   const last = values.length - 1;
   const value = values[at]!;
   const [said, setSaid] = useState('');
-  const amount = (x: number): string => `${shown(x)}${unit && `\u00a0${unit}`}`;
   const go = (next: number, why = ''): void => {
     setSaid(why);
     change(Math.min(last, Math.max(0, next)));
   };
+  /** What reads a typed number comes when one is typed. */
   const typed = async (field: HTMLInputElement): Promise<void> => {
-    const { wanted, rest } = readPlain(field.value);
-    const near = wanted === undefined ? at : nearestTo(values, wanted);
-    const stop = amount(values[near]!);
-    const back = (why: string): void => {
-      field.value = shown(values[near]!);
-      go(near, why);
-    };
-    if (wanted === undefined) return back(`That is no number; still ${stop}.`);
-    const read = rest === '' || rest === unit ? '' : `Read as ${amount(wanted)}.`;
-    if (wanted < values[0]! || wanted > values[last]!)
-      return back(`It goes from ${shown(values[0]!)} to ${amount(values[last]!)}; this is ${stop}.`);
-    if (values[near] === wanted) return back(read);
-    if (exactly && (await exactly(wanted))) {
-      field.value = shown(wanted);
-      return setSaid(read);
+    try {
+      const { takeTyped } = await import('./dial-typed.ts');
+      const { stop, says } = await takeTyped(field.value, { unit, values, at, exactly });
+      if (stop === undefined) return setSaid(says);
+      field.value = shown(values[stop]!);
+      go(stop, says);
+    } catch {
+      field.value = shown(value);
     }
-    back(`${amount(wanted)} lies between two stops; this is ${stop}.`);
   };
   const pressed = (event: KeyboardEvent): void => {
     const by = keys[event.key];
     if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
-    const { wanted = value } = readPlain((event.currentTarget as HTMLInputElement).value);
     // A number typed and not yet taken is where the step starts from.
-    go((wanted === value ? at : nearestTo(values, wanted)) + by);
+    const wanted = Number(
+      (event.currentTarget as HTMLInputElement).value.replace('−', '-').replace(',', '.'),
+    );
+    go((wanted === value || Number.isNaN(wanted) ? at : nearestTo(values, wanted)) + by);
   };
   const step = (by: 1 | -1, sign: string, word: string): JSX.Element => (
     <button
@@ -113,18 +107,7 @@ export function Dial({ id, label, unit, values, at, change, exactly }: DialProps
   );
 }
 
-const shown = (value: number): string => String(value).replace('-', '−');
-
-/** The number a text begins with, and what stands behind it. */
-export function readPlain(text: string): { readonly wanted: number | undefined; readonly rest: string } {
-  const plain = text
-    .trim()
-    .replace(/^−/, '-')
-    .replace(/[\s\u202f](?=\d{3}(?!\d))/g, '');
-  const [all = '', , rest = ''] = /^([-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(.*)$/.exec(plain) ?? [];
-  const wanted = Number.parseFloat(all.replace(',', '.'));
-  return { wanted: Number.isNaN(wanted) ? undefined : wanted, rest: rest.trim() };
-}
+export const shown = (value: number): string => String(value).replace('-', '−');
 
 export function nearestTo(values: readonly number[], wanted: number): number {
   let best = 0;
