@@ -20,6 +20,7 @@ import type { Point, Triangles } from './triangles.ts';
 
 /** Everything about a part that needs its inside, by cells. Lengths in the unit of the mesh. */
 export interface Analysis {
+  readonly mesh: Triangles;
   readonly filled: Filled;
   readonly skin: Triangles;
   readonly surface: Surface;
@@ -45,7 +46,7 @@ export interface FromGate {
 /** Cells of metal by how finely it is to be looked at. */
 export const cellBudgets = { quick: 30_000, usual: 130_000, fine: 500_000 } as const;
 /** Cells of the whole box, metal or not. */
-const mostCells = 8_000_000;
+export const mostCells = 8_000_000;
 
 export function gridFor({ mesh, measures }: Pick<Checked, 'mesh' | 'measures'>, cells: number): Grid {
   const volume = Math.abs(measures.volume);
@@ -55,7 +56,7 @@ export function gridFor({ mesh, measures }: Pick<Checked, 'mesh' | 'measures'>, 
 
 /** Throws a sentence when there is no inside. */
 export function analyse(
-  checked: Checked,
+  checked: Pick<Checked, 'mesh' | 'measures'>,
   grid: Grid,
   progress: (done: number) => void = () => undefined,
 ): Analysis {
@@ -83,7 +84,7 @@ export function analyse(
   for (const bodies of filled.shared.values()) shared += bodies - 1;
   const volume = checked.measures.volume - shared * grid.spacing ** 3;
   const area = filled.shared.size > 0 ? surface.areaOfAll : checked.measures.area;
-  return { filled, skin, surface, thick, modulus, volume, area };
+  return { mesh: checked.mesh, filled, skin, surface, thick, modulus, volume, area };
 }
 
 /** Rays that may have to be tried: a million triangles of a part come to a hundredth of it. */

@@ -46,12 +46,12 @@ export function sectionsOf(
   const { list, owner } = stretchesOf(grid, metal, classOf, thick, surface, runs);
   const groups = grouped(joinSmall(list, surface.volumeOfAll, face));
   const groupOf = list.map((one) => groups.findIndex((group) => group.includes(standing(one))));
+  const groupAt = new Int8Array(owner.length).fill(-1);
+  for (let cell = 0; cell < owner.length; cell += 1)
+    if (owner[cell]! >= 0) groupAt[cell] = groupOf[owner[cell]!]!;
   return groups.map((group, own) => {
     const section = sectionFrom(group, groups, grid.spacing);
-    const entries =
-      section.through < 0
-        ? 1
-        : entriesOf(grid, (cell) => groupOf[owner[cell] ?? -1] ?? -1, own, section.through);
+    const entries = section.through < 0 ? 1 : entriesOf(grid, groupAt, own, section.through);
     return { ...section, fronts: Math.max(1, entries) };
   });
 }
@@ -171,17 +171,18 @@ function stretchesOf(
 }
 
 /** Places where the metal enters one section from another: patches of touching cells that hang together. */
-function entriesOf(
-  grid: Filled['grid'],
-  groupAt: (cell: number) => number,
-  own: number,
-  from: number,
-): number {
+function entriesOf(grid: Filled['grid'], groupAt: Int8Array, own: number, from: number): number {
   const [nx, ny, nz] = grid.size;
   const steps = [1, -1, nx, -nx, nx * ny, -nx * ny];
   const border = new Set<number>();
-  for (let cell = 0; cell < nx * ny * nz; cell += 1)
-    if (groupAt(cell) === own && steps.some((step) => groupAt(cell + step) === from)) border.add(cell);
+  for (let cell = 0; cell < nx * ny * nz; cell += 1) {
+    if (groupAt[cell] !== own) continue;
+    for (const step of steps)
+      if (groupAt[cell + step] === from) {
+        border.add(cell);
+        break;
+      }
+  }
   let patches = 0;
   while (border.size > 0) {
     const [seed] = border;

@@ -181,14 +181,17 @@ function depthsOf(
   return depths;
 }
 
-/** Whether a ray from this place crosses the chosen faces an odd number of times. Along a slant that no drawing has. */
+/** Along a slant that no drawing has. */
+export const slant: Point = [0.5417, 0.6891, 0.4813];
+
+/** Whether a ray from this place crosses the chosen faces an odd number of times. */
 export function oddCrossings(
   points: Float64Array,
   corners: Uint32Array,
   [px, py, pz]: Point,
   chosen: (face: number) => boolean,
 ): boolean {
-  const [dx, dy, dz] = [0.5417, 0.6891, 0.4813];
+  const [dx, dy, dz] = slant;
   let odd = false;
   for (let face = 0; face < corners.length / 3; face += 1) {
     if (!chosen(face)) continue;

@@ -1,4 +1,5 @@
 import { drawingMesh, type Drawing } from '../../calculators/models/conduction/drawing.ts';
+import { givenMesh, type GivenCells } from '../../calculators/models/conduction/given-cells.ts';
 import { lineMesh, type Line } from '../../calculators/models/conduction/line.ts';
 import type { Mesh } from '../../calculators/models/conduction/mesh.ts';
 import type { Side } from '../../calculators/models/conduction/outside.ts';
@@ -15,7 +16,8 @@ export type Shape =
   | { readonly kind: 'line'; readonly line: Line }
   | { readonly kind: 'section'; readonly section: Section }
   | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly cut: number }
-  | { readonly kind: 'voxels'; readonly voxels: Voxels };
+  | { readonly kind: 'voxels'; readonly voxels: Voxels }
+  | { readonly kind: 'cells'; readonly coarse?: GivenCells; readonly fine: GivenCells };
 
 /** First quick and coarse, then as fine as asked. */
 export type Pass = 'coarse' | 'fine';
@@ -63,6 +65,12 @@ export function layOut(shape: Shape, pass: Pass, most: number): Laid | string {
       cubes: true,
     };
   }
+  if (shape.kind === 'cells') {
+    const given = pass === 'coarse' ? (shape.coarse ?? shape.fine) : shape.fine;
+    if (!(given.region.length <= most)) return over(given.region.length);
+    const mirror = [false, false, false];
+    return { mesh: givenMesh(given), sides: sidesOf(mirror), mirror, cubes: true };
+  }
   if (shape.kind === 'section') {
     const count = sectionCells(shape.section);
     if (!(count <= most)) return over(count);
@@ -81,6 +89,7 @@ export function layOut(shape: Shape, pass: Pass, most: number): Laid | string {
 /** Whether a coarse pass says anything a fine one would not say as soon. */
 export function passesOf(shape: Shape): readonly Pass[] {
   if (shape.kind === 'line' || (shape.kind === 'drawing' && shape.cut < 2)) return ['fine'];
+  if (shape.kind === 'cells' && !shape.coarse) return ['fine'];
   return ['coarse', 'fine'];
 }
 
@@ -95,19 +104,21 @@ export function sized(shape: Shape): string | undefined {
             shape.section.wall,
             ...shape.section.rectangles.flatMap(({ width, height }) => [width, height]),
           ]
-        : shape.kind === 'voxels'
-          ? [
-              shape.voxels.spacing,
-              shape.voxels.wall,
-              ...shape.voxels.solids.flatMap((solid) =>
-                solid.kind === 'box'
-                  ? solid.high.map((high, d) => high - solid.low[d]!)
-                  : solid.kind === 'bar'
-                    ? [solid.radius, solid.length]
-                    : [solid.radius],
-              ),
-            ]
-          : [shape.drawing.side, shape.drawing.wall, shape.drawing.width, shape.drawing.height, shape.cut];
+        : shape.kind === 'cells'
+          ? [shape.fine.spacing]
+          : shape.kind === 'voxels'
+            ? [
+                shape.voxels.spacing,
+                shape.voxels.wall,
+                ...shape.voxels.solids.flatMap((solid) =>
+                  solid.kind === 'box'
+                    ? solid.high.map((high, d) => high - solid.low[d]!)
+                    : solid.kind === 'bar'
+                      ? [solid.radius, solid.length]
+                      : [solid.radius],
+                ),
+              ]
+            : [shape.drawing.side, shape.drawing.wall, shape.drawing.width, shape.drawing.height, shape.cut];
   if (shape.kind === 'voxels' && shape.voxels.solids.length === 0) return 'Nothing is drawn yet.';
   if (shape.kind === 'section' && shape.section.rectangles.length === 0) return 'Nothing is drawn yet.';
   return lengths.every((length) => length > 0 && Number.isFinite(length))

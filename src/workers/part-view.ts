@@ -199,18 +199,20 @@ export function drawCut(
   widest: number,
 ): Pick<Picture, 'pixels' | 'width' | 'height'> & { readonly at: number } {
   const { size, from, spacing } = filled.grid;
+  const { low, high } = metalWithin(filled);
   const [across, up] = axis === 0 ? [1, 2] : axis === 1 ? [0, 2] : [0, 1];
   const strides = [1, size[0], size[0] * size[1]];
-  const layer = Math.min(size[axis] - 2, Math.max(1, 1 + Math.round(share * (size[axis] - 3))));
-  const [nu, nv] = [size[across]!, size[up]!];
+  const layer = low[axis]! + Math.round(share * (high[axis]! - low[axis]!));
+  // The metal with a layer of cells round it.
+  const [nu, nv] = [high[across]! - low[across]! + 3, high[up]! - low[up]! + 3];
   const zoom = Math.max(1, Math.floor(widest / nu));
   const [width, height] = [nu * zoom, nv * zoom];
   const pixels = new Uint8ClampedArray(4 * width * height);
   const ink = dark ? [236, 231, 223] : [29, 27, 25];
   const cellAt = (x: number, y: number): number => {
-    const i = Math.floor(x / zoom);
-    const j = nv - 1 - Math.floor(y / zoom);
-    return i < 0 || j < 0 || i >= nu || j >= nv
+    const i = low[across]! - 1 + Math.floor(x / zoom);
+    const j = high[up]! + 1 - Math.floor(y / zoom);
+    return i < 0 || j < 0 || i >= size[across]! || j >= size[up]!
       ? -1
       : layer * strides[axis]! + i * strides[across]! + j * strides[up]!;
   };
@@ -228,4 +230,29 @@ export function drawCut(
       pixels[p + 3] = 255;
     }
   return { pixels, width, height, at: from[axis] + (layer + 0.5) * spacing };
+}
+
+const bounds = new WeakMap<Filled, { readonly low: readonly number[]; readonly high: readonly number[] }>();
+
+/** First and last layer along each axis that holds metal. */
+function metalWithin(filled: Filled): { readonly low: readonly number[]; readonly high: readonly number[] } {
+  const known = bounds.get(filled);
+  if (known) return known;
+  const [nx, ny, nz] = filled.grid.size;
+  const low = [nx, ny, nz];
+  const high = [0, 0, 0];
+  for (let k = 0, cell = 0; k < nz; k += 1)
+    for (let j = 0; j < ny; j += 1)
+      for (let i = 0; i < nx; i += 1, cell += 1) {
+        if (filled.metal[cell] === 0) continue;
+        if (i < low[0]!) low[0] = i;
+        if (i > high[0]!) high[0] = i;
+        if (j < low[1]!) low[1] = j;
+        if (j > high[1]!) high[1] = j;
+        if (k < low[2]!) low[2] = k;
+        if (k > high[2]!) high[2] = k;
+      }
+  const found = { low, high };
+  bounds.set(filled, found);
+  return found;
 }

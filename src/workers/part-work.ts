@@ -4,23 +4,39 @@ import {
   fromGate,
   gridFor,
   heaviestPlace,
+  mostCells,
   valuesAt,
   type Analysis,
   type FromGate,
 } from '../../calculators/meshes/analyse.ts';
+import { centreOfCell, gridRound, spacingFor, type Filled } from '../../calculators/meshes/cells.ts';
 import { checkMesh, type Checked } from '../../calculators/meshes/check.ts';
-import { extentOf } from '../../calculators/meshes/measure.ts';
+import {
+  bodyAt,
+  gateBodies,
+  gateVolumes,
+  poseOf,
+  withGate,
+  type GateMetal,
+  type GatePose,
+} from '../../calculators/meshes/gate-metal.ts';
+import { hotSpotsIn, type HotSpot } from '../../calculators/meshes/hot-spots.ts';
+import { extentOf, measure } from '../../calculators/meshes/measure.ts';
 import { lengthUnits, type LengthUnit } from '../../calculators/meshes/mesh-file.ts';
+import { nearestMetal, runsFrom } from '../../calculators/meshes/reach.ts';
 import { readMesh } from '../../calculators/meshes/read.ts';
 import type { PartSection } from '../../calculators/meshes/sections.ts';
 import { partingOf } from '../../calculators/meshes/shadow.ts';
+import { solverCells, spacingWithin, type SolverCells } from '../../calculators/meshes/solver-cells.ts';
 import { scaled, type Point, type Triangles } from '../../calculators/meshes/triangles.ts';
 import { guessUnit } from '../../calculators/meshes/unit-guess.ts';
 import { bandEnds } from './part-tones.ts';
 import { drawCut, drawPart, type Look, type Picture, type Shade } from './part-view.ts';
 
 /** What the tone of the drawing stands for. */
-export type Shown = 'thick' | 'modulus' | 'run';
+export type Shown = 'thick' | 'modulus' | 'run' | 'froze';
+/** The tones that need no solver. */
+export type Measured = Exclude<Shown, 'froze'>;
 
 export type Request =
   | { readonly kind: 'open'; readonly bytes: ArrayBuffer; readonly name: string }
@@ -30,7 +46,22 @@ export type Request =
       readonly shrink: number;
       readonly fineness: keyof typeof cellBudgets;
     }
-  | { readonly kind: 'gate'; readonly at: Point | 'heaviest'; readonly radius: number }
+  | {
+      readonly kind: 'gate';
+      readonly at: Point | 'heaviest';
+      readonly radius: number;
+      /** Metal beside the part, m; undefined: the part alone. */
+      readonly metal: GateMetal | undefined;
+    }
+  /** Cells for the solver with so much mould round them, m, and about so many of them. */
+  | { readonly kind: 'cells'; readonly wall: number; readonly most: number }
+  /** When each metal cell of the last pass was solid, s. */
+  | {
+      readonly kind: 'times';
+      readonly pass: 'coarse' | 'fine';
+      readonly cells: Int32Array;
+      readonly solid: Float32Array;
+    }
   | { readonly kind: 'view'; readonly look: Look; readonly shown: Shown; readonly name: string }
   | { readonly kind: 'pick'; readonly x: number; readonly y: number }
   | {
@@ -81,10 +112,57 @@ export interface Gated {
   readonly gate: Place;
   readonly farthest: Place & { readonly run: number };
   readonly thin: readonly (Place & { readonly thick: number })[];
-  readonly spots: readonly (Place & { readonly modulus: number; readonly way: number })[];
+  readonly spots: readonly (Place & {
+    readonly body: Body;
+    readonly modulus: number;
+    readonly way: number;
+  })[];
   readonly sections: readonly PartSection[];
   readonly apart: number;
-  readonly scales: Readonly<Record<Shown, readonly number[]>>;
+  /** What gate and button add. */
+  readonly added: Added | undefined;
+  readonly scales: Readonly<Record<Measured, readonly number[]>>;
+}
+
+export type Body = 'part' | 'gate' | 'button';
+
+export interface Added {
+  readonly metal: GateMetal;
+  /** Outside the part. */
+  readonly stub: number;
+  readonly button: number;
+  /** Part, gate and button together, what they share counted once. */
+  readonly volume: number;
+  readonly area: number;
+  /** Share of gate and button that runs into the part. */
+  readonly clash: number;
+}
+
+/** The part as the solver takes it: lengths in metres. */
+export interface Celled {
+  readonly kind: 'cells';
+  readonly coarse: SolverCells;
+  readonly fine: SolverCells;
+  /** Metal in the part over metal in the cells, by pass. */
+  readonly weigh: number;
+  /** Cells across the thinnest section. */
+  readonly across: number;
+}
+
+/** Of one place, the modulus there and when the solver had it solid. */
+export interface TimedPlace extends Place {
+  readonly name: string;
+  readonly body: Body;
+  readonly modulus: number;
+  readonly solid: number;
+}
+
+export interface Timed {
+  readonly kind: 'timed';
+  readonly pass: 'coarse' | 'fine';
+  readonly last: Place & { readonly body: Body; readonly solid: number; readonly modulus: number };
+  readonly places: readonly TimedPlace[];
+  readonly scale: readonly number[];
 }
 
 export interface Seen {
@@ -105,6 +183,8 @@ export type Reply =
   | Opened
   | Settled
   | Gated
+  | Celled
+  | Timed
   | Seen
   | { readonly kind: 'refused'; readonly why: string }
   | { readonly kind: 'progress'; readonly done: number }
@@ -118,6 +198,8 @@ export type Reply =
     };
 
 const mm = 1e-3;
+/** Cells wanted across the thinnest section that is to be frozen. */
+const across = 4;
 
 /** One part at a time, from its file to the rows of the plan. Meshes are kept in millimetres. */
 export function startPart(post: (reply: Reply, move?: Transferable[]) => void): (request: Request) => void {
@@ -128,18 +210,27 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
   let low: Point = [0, 0, 0];
   let extent: Point = [1, 1, 1];
   let gated: FromGate | undefined;
+  /** The part with gate and button, or the part again; what is drawn and frozen. */
+  let whole: Analysis | undefined;
+  let bodies: Triangles | undefined;
+  let pose: GatePose | undefined;
+  let stands: GateMetal | undefined;
   let picture: Picture | undefined;
-  let scales: Record<Shown, Shade> | undefined;
+  let scales: Record<Measured, Shade> | undefined;
+  let solving: Record<'coarse' | 'fine', Filled> | undefined;
+  let lastAt: Point | undefined;
+  let spotsNow: readonly HotSpot[] = [];
+  let frozen: { readonly filled: Filled; readonly shade: Shade } | undefined;
+
+  function forget(): void {
+    [gated, whole, bodies, pose] = [undefined, undefined, undefined, undefined];
+    [picture, scales, solving, frozen] = [undefined, undefined, undefined, undefined];
+    [stands, lastAt, spotsNow] = [undefined, undefined, []];
+  }
 
   function open(bytes: ArrayBuffer, name: string): void {
-    [drawn, checked, part, gated, picture, scales] = [
-      undefined,
-      undefined,
-      undefined,
-      undefined,
-      undefined,
-      undefined,
-    ];
+    [drawn, checked, part] = [undefined, undefined, undefined];
+    forget();
     const read = readMesh(new Uint8Array(bytes), name);
     if (!read.ok) {
       post({ kind: 'refused', why: read.why });
@@ -177,7 +268,7 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
       centre: before.centre.map((x) => x * factor) as unknown as Point,
     };
     const now: Checked = { ...checked, mesh, measures };
-    [gated, picture, scales] = [undefined, undefined, undefined];
+    forget();
     try {
       part = analyse(now, gridFor(now, cellBudgets[fineness]), (done) => post({ kind: 'progress', done }));
     } catch (error) {
@@ -226,25 +317,75 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
   }
   const placed = (at: Point): Place => ({ at, where: where(at) });
 
-  function gate(at: Point | 'heaviest', radius: number): void {
+  const inMm = (metal: GateMetal): GateMetal => ({
+    button: metal.button,
+    width: metal.width / mm,
+    length: metal.length / mm,
+    diameter: metal.diameter / mm,
+    height: metal.height / mm,
+  });
+
+  function gate(at: Point | 'heaviest', radius: number, metal: GateMetal | undefined): void {
     if (!part) return;
-    gated = fromGate(part, at === 'heaviest' ? heaviestPlace(part) : at, radius / mm);
-    const { thick, modulus, filled } = part;
+    const place = at === 'heaviest' ? heaviestPlace(part) : at;
+    gated = fromGate(part, place, radius / mm);
+    [solving, frozen, lastAt] = [undefined, undefined, undefined];
+    [pose, stands] = [undefined, undefined];
+    whole = part;
+    bodies = part.mesh;
+    let spots = gated.spots;
+    let runs = gated.runs;
+    let added: Added | undefined;
+    if (metal) {
+      stands = inMm(metal);
+      pose = poseOf(part.skin, part.filled, place, stands);
+      const thick = valuesAt(part, undefined, place)?.thick ?? stands.width;
+      const more = gateBodies(pose, stands, Math.min(thick, stands.width) / 2);
+      bodies = withGate(part.mesh, more);
+      whole = analyse(
+        { mesh: bodies, measures: measure(bodies) },
+        gridRound(bodies, Math.max(part.filled.grid.spacing, spacingFor(bodies, mostCells))),
+        (done) => post({ kind: 'progress', done }),
+      );
+      const source = [0, 1, 2].map(
+        (d) => pose!.foot[d]! + (stands!.length + (metal.button ? stands!.height / 2 : 0)) * pose!.out[d]!,
+      ) as unknown as Point;
+      spots = hotSpotsIn(
+        whole.filled,
+        whole.modulus,
+        nearestMetal(whole.filled.grid, whole.filled.metal, source),
+      );
+      runs = runsFrom(whole.filled, place, radius / mm);
+      const outside = gateVolumes(metal);
+      added = {
+        metal,
+        ...outside,
+        volume: whole.volume * mm ** 3,
+        area: whole.area * mm ** 2,
+        clash: pose.clash,
+      };
+    }
+    const { thick, modulus, filled } = whole;
     const ends = (map: Float32Array): Shade => {
       const values = map.filter((value, cell) => filled.metal[cell] === 1 && value < Infinity).sort();
       const end = (share: number): number => values[Math.floor(share * (values.length - 1))] ?? 1;
       return { map, low: end(0.01), high: Math.max(end(0.995), end(0.01) * 1.02) };
     };
-    const runs = ends(gated.runs);
-    scales = { thick: ends(thick), modulus: ends(modulus), run: { ...runs, low: 0 } };
-    const { sections, spots, farthest } = gated;
+    scales = { thick: ends(thick), modulus: ends(modulus), run: { ...ends(runs), low: 0 } };
+    const { sections, farthest } = gated;
+    spotsNow = spots;
     const thin = [...sections].sort((a, b) => a.thickness - b.thickness);
     post({
       kind: 'gated',
       gate: placed(gated.gate),
       farthest: { ...placed(farthest.at), run: farthest.run * mm },
       thin: thin.map((section) => ({ ...placed(placeIn(section)), thick: section.thickness * mm })),
-      spots: spots.map((spot) => ({ ...placed(spot.at), modulus: spot.modulus * mm, way: spot.way * mm })),
+      spots: spots.map((spot) => ({
+        ...placed(spot.at),
+        body: bodyOf(spot.at),
+        modulus: spot.modulus * mm,
+        way: spot.way * mm,
+      })),
       sections: sections.map((one) => ({
         ...one,
         thickness: one.thickness * mm,
@@ -256,11 +397,88 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
         before: one.before * mm,
       })),
       apart: gated.apart,
+      added,
       scales: {
         thick: bandEnds(scales.thick).map((x) => x * mm),
         modulus: bandEnds(scales.modulus).map((x) => x * mm),
         run: bandEnds(scales.run).map((x) => x * mm),
       },
+    });
+  }
+
+  const bodyOf = (at: Point): Body =>
+    pose && stands ? bodyAt(pose, stands, at, 0.6 * whole!.filled.grid.spacing) : 'part';
+
+  function cells(wall: number, most: number): void {
+    if (!whole || !bodies || !gated) return;
+    const { filled, thick, skin } = whole;
+    const values = thick.filter((_, cell) => filled.metal[cell] === 1).sort();
+    const thinnest = values[Math.floor(0.05 * values.length)] ?? filled.grid.spacing;
+    const around = wall / mm;
+    const spacing = spacingWithin(bodies, thinnest / across, around, most);
+    const fine = solverCells(bodies, skin, spacing, around);
+    const coarse = solverCells(bodies, skin, 2 * spacing, around);
+    solving = { coarse: coarse.filled, fine: fine.filled };
+    frozen = undefined;
+    const metres = (one: SolverCells): SolverCells => ({
+      ...one,
+      from: one.from.map((x) => x * mm) as unknown as SolverCells['from'],
+      spacing: one.spacing * mm,
+    });
+    const [near, far] = [metres(coarse.cells), metres(fine.cells)];
+    post(
+      {
+        kind: 'cells',
+        coarse: near,
+        fine: far,
+        weigh: whole.volume / (fine.filled.cells * spacing ** 3),
+        across: thinnest / spacing,
+      },
+      [near.region.buffer, near.share.buffer, far.region.buffer, far.share.buffer],
+    );
+  }
+
+  function times(pass: 'coarse' | 'fine', list: Int32Array, solid: Float32Array): void {
+    const filled = solving?.[pass];
+    if (!filled || !whole || !gated || list.length === 0) return;
+    const map = new Float32Array(filled.metal.length);
+    let last = list[0]!;
+    for (let n = 0; n < list.length; n += 1) {
+      map[list[n]!] = solid[n]!;
+      if (solid[n]! > map[last]!) last = list[n]!;
+    }
+    const ordered = solid.filter((time) => time > 0).sort();
+    const first = ordered[Math.floor(0.005 * ordered.length)] ?? 0;
+    frozen = { filled, shade: { map, low: first, high: Math.max(map[last]!, 1.02 * first) } };
+    const timed = (name: string, at: Point): TimedPlace | undefined => {
+      const cell = nearestMetal(filled.grid, filled.metal, at);
+      const here = valuesAt(whole!, undefined, at);
+      return cell < 0 || !here
+        ? undefined
+        : { name, ...placed(at), body: bodyOf(at), modulus: here.modulus * mm, solid: map[cell]! };
+    };
+    const names = gated.sections.map(({ thickness }) => `${Number(thickness.toPrecision(2))} mm thick`);
+    // Joints of a grid are all alike: one stands for them.
+    const heavy = spotsNow.filter(
+      ({ modulus }, n) => !spotsNow.slice(0, n).some((other) => other.modulus < 1.04 * modulus),
+    );
+    const places = [
+      ...gated.sections.map((section, n) => timed(names[n]!, placeIn(section))),
+      ...heavy.map((spot) => timed('Heavy place', spot.at)),
+    ].flatMap((one) => (one ? [one] : []));
+    const at = centreOfCell(filled.grid, last);
+    lastAt = at;
+    post({
+      kind: 'timed',
+      pass,
+      last: {
+        ...placed(at),
+        body: bodyOf(at),
+        solid: map[last]!,
+        modulus: (valuesAt(whole, undefined, at)?.modulus ?? Number.NaN) * mm,
+      },
+      places,
+      scale: bandEnds(frozen.shade),
     });
   }
 
@@ -287,15 +505,22 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
     return found;
   }
 
+  /** What is shaded, and by what. */
+  function shadeOf(shown: Shown): { readonly filled: Filled; readonly shade: Shade } {
+    if (shown === 'froze' && frozen) return frozen;
+    return { filled: whole!.filled, shade: scales![shown === 'froze' ? 'modulus' : shown] };
+  }
+
   function view(look: Look, shown: Shown, name: string): void {
-    if (!part || !gated || !scales) return;
-    const made = drawPart(part.skin, part.filled, scales[shown], look);
+    if (!part || !whole || !gated || !scales) return;
+    const { filled, shade } = shadeOf(shown);
+    const made = drawPart(whole.skin, filled, shade, look);
     if (name === 'main') picture = made;
     const slack = 3 + 2 * part.filled.grid.spacing * (look.width / Math.hypot(...extent));
     const mark = (label: string, at: Point) => {
       const { x, y, depth } = made.project(at);
       const there = made.depth[Math.round(y) * made.width + Math.round(x)] ?? -Infinity;
-      const thickness = valuesAt(part!, undefined, at)?.thick ?? 0;
+      const thickness = valuesAt(whole!, undefined, at)?.thick ?? 0;
       return {
         name: label,
         x,
@@ -306,7 +531,8 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
     const marks = [mark('Gate', gated.gate)];
     if (shown === 'run') marks.push(mark('Farthest', gated.farthest.at));
     if (shown === 'modulus')
-      gated.spots.slice(0, 3).forEach(({ at }, n) => marks.push(mark(n === 0 ? 'Last' : `${n + 1}`, at)));
+      spotsNow.slice(0, 3).forEach(({ at }, n) => marks.push(mark(n === 0 ? 'Last' : `${n + 1}`, at)));
+    if (shown === 'froze' && lastAt) marks.push(mark('Last', lastAt));
     if (shown === 'thick') {
       const [thinnest] = [...gated.sections].sort((a, b) => a.thickness - b.thickness);
       if (thinnest) marks.push(mark('Thin', placeIn(thinnest)));
@@ -317,15 +543,23 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
     );
   }
 
+  function pick(x: number, y: number): void {
+    const at = picture?.placeAt(x, y);
+    post({ kind: 'picked', at: at && bodyOf(at) === 'part' ? at : undefined });
+  }
+
   return (request) => {
     try {
       if (request.kind === 'open') open(request.bytes, request.name);
       else if (request.kind === 'settle') settle(request.unit, request.shrink, request.fineness);
-      else if (request.kind === 'gate') gate(request.at, request.radius);
+      else if (request.kind === 'gate') gate(request.at, request.radius, request.metal);
+      else if (request.kind === 'cells') cells(request.wall, request.most);
+      else if (request.kind === 'times') times(request.pass, request.cells, request.solid);
       else if (request.kind === 'view') view(request.look, request.shown, request.name);
-      else if (request.kind === 'pick') post({ kind: 'picked', at: picture?.placeAt(request.x, request.y) });
-      else if (part && scales) {
-        const made = drawCut(part.filled, scales[request.shown], request, request.widest);
+      else if (request.kind === 'pick') pick(request.x, request.y);
+      else if (whole && scales) {
+        const { filled, shade } = shadeOf(request.shown);
+        const made = drawCut(filled, shade, request, request.widest);
         post({ kind: 'cut', ...made, at: (made.at - low[request.axis]) * mm }, [made.pixels.buffer]);
       }
     } catch (error) {

@@ -8,6 +8,9 @@ import { pourPlan } from '../../calculators/models/pour-plan.ts';
 import { planOf, sectionNames } from '../../src/islands/part/into-plan.ts';
 import { bandEnds, bandOf, bands } from '../../src/workers/part-tones.ts';
 import { drawPart } from '../../src/workers/part-view.ts';
+import { plainKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
+import { solvePart, type Means, type Part } from '../../src/workers/conduction-work.ts';
+import { bronze, sand } from '../models/conduction/ways.ts';
 import { startPart, type Gated, type Reply, type Settled } from '../../src/workers/part-work.ts';
 
 function worked(bytes: Uint8Array, name: string, shrink = 1) {
@@ -15,7 +18,7 @@ function worked(bytes: Uint8Array, name: string, shrink = 1) {
   const ask = startPart((reply) => replies.push(reply));
   ask({ kind: 'open', bytes: bytes.slice().buffer, name });
   ask({ kind: 'settle', unit: 'millimetre', shrink, fineness: 'quick' });
-  ask({ kind: 'gate', at: 'heaviest', radius: 0.002 });
+  ask({ kind: 'gate', at: 'heaviest', radius: 0.002, metal: undefined });
   const of = <Kind extends Reply['kind']>(kind: Kind) =>
     replies.filter((one): one is Extract<Reply, { kind: Kind }> => one.kind === kind).at(-1);
   return { ask, of };
@@ -78,6 +81,76 @@ describe('a part off the main thread', () => {
   });
 });
 
+describe('gate and button beside the part, and the solver', () => {
+  const button = { button: true, width: 0.005, length: 0.004, diameter: 0.016, height: 0.012 };
+
+  it('change where it freezes last, and go into the plan', () => {
+    const { ask, of } = worked(writeStl(box(30, 20, 5)), 'block.stl');
+    expect(of('gated')!.spots[0]!.body).toBe('part');
+    const before = of('settled')!.volume;
+    ask({ kind: 'gate', at: 'heaviest', radius: 0.0025, metal: button });
+    const gated = of('gated')!;
+    expect(gated.spots[0]!.body).toBe('button');
+    const added = gated.added!;
+    // 5 · 5 · 4 = 100 and π/4 · 16² · 12 = 2412.7 mm³
+    expect(added.stub + added.button).toBeCloseTo(2512.7e-9, 10);
+    expect(added.volume / (before + 2512.7e-9)).toBeCloseTo(1, 1.7);
+    // The rows stay those of the part.
+    expect(gated.sections).toHaveLength(1);
+    const plan = planOf('block.stl', of('settled')!, gated, 'silicon-bronze', 25e-6);
+    expect(plan.texts['sprue.volume']).toBe('2.51 cm³');
+    // Pressing the button itself moves no gate.
+    const look = { yaw: 0, pitch: 90, width: 200, height: 150, dark: false };
+    ask({ kind: 'view', look, shown: 'modulus', name: 'main' });
+    ask({ kind: 'pick', x: 100, y: 75 });
+    expect(of('picked')!.at).toBeUndefined();
+  });
+
+  it('hand their cells to the solver, and its times come back by place', { timeout: 60_000 }, async () => {
+    const { ask, of } = worked(writeStl(box(30, 20, 5)), 'block.stl');
+    ask({ kind: 'gate', at: 'heaviest', radius: 0.0025, metal: button });
+    ask({ kind: 'cells', wall: 0.008, most: 60_000 });
+    const cells = of('cells')!;
+    expect(cells.fine.region.length).toBeLessThan(70_000);
+    expect(Math.abs(cells.weigh - 1)).toBeLessThan(0.08);
+    const means: Means = {
+      kernels: { by: 'plain', maker: plainKernel },
+      now: () => 0,
+      turn: () => Promise.resolve(),
+      stopped: () => false,
+    };
+    const part: Part = {
+      shape: { kind: 'cells', coarse: cells.coarse, fine: cells.fine },
+      metal: bronze,
+      others: [sand],
+      start: [1373.15, 293.15],
+      most: 1e6,
+    };
+    const passes: string[] = [];
+    for await (const reply of solvePart(1, part, means)) {
+      if (reply.kind === 'refused') throw new Error(reply.why);
+      if (reply.kind !== 'frozen') continue;
+      passes.push(reply.pass);
+      const { metal, solidus } = reply.result;
+      ask({ kind: 'times', pass: reply.pass, cells: metal, solid: solidus });
+    }
+    expect(passes).toEqual(['coarse', 'fine']);
+    const timed = of('timed')!;
+    expect(timed.last.body).toBe('button');
+    const plate = timed.places.find(({ name }) => name === '5 mm thick')!;
+    expect(plate.solid).toBeLessThan(timed.last.solid);
+    // A plate of 5 mm with edges by the rule, and by the solver: of one size.
+    expect(plate.solid).toBeGreaterThan(5);
+    ask({
+      kind: 'view',
+      look: { yaw: 0, pitch: 0, width: 200, height: 150, dark: false },
+      shown: 'froze',
+      name: 'main',
+    });
+    expect(of('view')!.marks.map(({ name }) => name)).toEqual(['Gate', 'Last']);
+  });
+});
+
 describe('a part seen from above', () => {
   it('shows as much of the picture as its outline has', () => {
     const size = 300;
@@ -121,6 +194,7 @@ describe('the unit a file leaves out', () => {
 describe('into the plan', () => {
   it.each(fittings.map((fitting) => [fitting.file, fitting] as const))(
     '%s: every number is one the plan reads',
+    { timeout: 60_000 },
     (file, fitting) => {
       const { of } = worked(writeStl(fitting.mesh()), file);
       const [settled, gated] = [of('settled') as Settled, of('gated') as Gated];

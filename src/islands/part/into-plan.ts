@@ -20,7 +20,7 @@ export function sectionNames(sections: readonly Pick<PartSection, 'thickness'>[]
 export function planOf(
   file: string,
   settled: Pick<Settled, 'volume' | 'area' | 'extent' | 'seen'>,
-  { sections }: Pick<Gated, 'sections'>,
+  { sections, added }: Pick<Gated, 'sections'> & { readonly added?: Gated['added'] },
   metal: string,
   /** m² */
   gate: number,
@@ -36,6 +36,7 @@ export function planOf(
     texts: {
       metal,
       'gate.area': written(gate, 'mm²'),
+      ...(added && { 'sprue.volume': written(added.stub + added.button, 'cm³') }),
       sections: sections.map((one, n) => ({
         name: names[n]!,
         shape: one.shape,

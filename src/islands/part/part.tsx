@@ -3,7 +3,19 @@ import { printQuantity, printWithSpread } from '../../../calculators/core/print.
 import { plural, sizeText } from '../../../calculators/meshes/unit-guess.ts';
 import { lengthUnits, type LengthUnit } from '../../../calculators/meshes/mesh-file.ts';
 import type { Point } from '../../../calculators/meshes/triangles.ts';
-import type { Gated, Opened, Reply, Request, Settled, Shown } from '../../workers/part-work.ts';
+import type { GateMetal } from '../../../calculators/meshes/gate-metal.ts';
+import type {
+  Celled,
+  Gated,
+  Measured,
+  Opened,
+  Reply,
+  Request,
+  Settled,
+  Shown,
+  Timed,
+} from '../../workers/part-work.ts';
+import type { FreezingMetal, FreezingMould } from './apart.ts';
 import { loadShelf, saveShelf, withPlan } from '../plan/store.ts';
 import { planOf, sectionNames } from './into-plan.ts';
 import { Cuts, Views } from './views.tsx';
@@ -16,10 +28,13 @@ export interface MetalProps {
   readonly density: readonly [number, number];
   /** Contraction allowed for in the pattern, a share. */
   readonly contraction: number;
+  /** What freezing needs; undefined where it is not known. */
+  readonly freezing: FreezingMetal | undefined;
 }
 
 export interface PartProps {
   readonly metals: readonly MetalProps[];
+  readonly moulds: readonly FreezingMould[];
   readonly fittings: readonly {
     readonly name: string;
     readonly file: string;
@@ -33,6 +48,15 @@ const questions: Readonly<Record<Shown, string>> = {
   thick: 'Where is it thin?',
   modulus: 'Where does it freeze last?',
   run: 'How far must the metal run?',
+  froze: 'When is it solid?',
+};
+
+/** Metal beside the part. */
+type Beside = 'none' | 'gate' | 'button';
+const besides: Readonly<Record<Beside, string>> = {
+  none: 'nothing: the part alone',
+  gate: 'the gate',
+  button: 'the gate and a button on it',
 };
 
 const mm = (x: number): string => printQuantity(x, 'mm');
@@ -53,6 +77,11 @@ export function PartFile(props: PartProps) {
   const [metal, setMetal] = useState(props.metals[0]!.id);
   const [fineness, setFineness] = useState<'quick' | 'usual' | 'fine'>('usual');
   const [gateWidth, setGateWidth] = useState('5');
+  const [beside, setBeside] = useState<Beside>('none');
+  const [sizes, setSizes] = useState({ length: '4', diameter: '14', height: '12' });
+  const [cells, setCells] = useState<Celled>();
+  const [timed, setTimed] = useState<Timed>();
+  const [solver, setSolver] = useState<typeof import('./freeze-part.tsx')>();
   const [gateAt, setGateAt] = useState<Point | 'heaviest'>('heaviest');
   const [shown, setShown] = useState<Shown>('thick');
   const [over, setOver] = useState(false);
@@ -84,11 +113,20 @@ export function PartFile(props: PartProps) {
       case 'settled':
         setSettled(reply);
         setGateAt('heaviest');
-        ask({ kind: 'gate', at: 'heaviest', radius: gateRadius(gateWidth) });
+        askGate('heaviest', beside);
         break;
       case 'gated':
         setGated(reply);
+        setCells(undefined);
+        setTimed(undefined);
+        if (shown === 'froze') setShown('modulus');
         setBusy(undefined);
+        break;
+      case 'cells':
+        setCells(reply);
+        break;
+      case 'timed':
+        setTimed(reply);
         break;
       case 'refused':
         setRefused(reply.why);
@@ -160,10 +198,26 @@ export function PartFile(props: PartProps) {
     }
   }
 
-  function moveGate(at: Point | 'heaviest'): void {
+  function askGate(at: Point | 'heaviest', what: Beside, size = sizes): void {
+    const width = 2 * gateRadius(gateWidth);
+    const gateMetal: GateMetal | undefined =
+      what === 'none'
+        ? undefined
+        : {
+            button: what === 'button',
+            width,
+            length: lengthIn(size.length, 0.004),
+            diameter: lengthIn(size.diameter, 0.014),
+            height: lengthIn(size.height, 0.012),
+          };
+    setDone(0);
+    ask({ kind: 'gate', at, radius: width / 2, metal: gateMetal });
+  }
+
+  function moveGate(at: Point | 'heaviest', what = beside): void {
     setGateAt(at);
-    setBusy('Running from the gate');
-    ask({ kind: 'gate', at, radius: gateRadius(gateWidth) });
+    setBusy(what === 'none' ? 'Running from the gate' : 'Adding the gate');
+    askGate(at, what);
     setSaid('The gate is moved.');
   }
 
@@ -177,6 +231,11 @@ export function PartFile(props: PartProps) {
   }
 
   const ready = opened && settled && gated;
+  // The solver's side is fetched once there is a part to freeze.
+  useEffect(() => {
+    if (ready && !solver) void import('./freeze-part.tsx').then(setSolver);
+  }, [ready !== undefined]);
+  const open: readonly Shown[] = timed ? ['thick', 'modulus', 'run', 'froze'] : ['thick', 'modulus', 'run'];
   return (
     <div class="part" data-awake={awake} data-ready={ready !== undefined && busy === undefined}>
       <section
@@ -339,7 +398,7 @@ export function PartFile(props: PartProps) {
           <section class="look" aria-labelledby="look">
             <h2 id="look">{questions[shown]}</h2>
             <div class="row on-screen" role="group" aria-label="Ask of the part">
-              {(Object.keys(questions) as Shown[]).map((one) => (
+              {open.map((one) => (
                 <button type="button" aria-pressed={one === shown} onClick={() => setShown(one)}>
                   {questions[one]}
                 </button>
@@ -351,9 +410,17 @@ export function PartFile(props: PartProps) {
               shown={shown}
               pictures={pictures}
               gated={gated}
+              timed={timed}
               onGate={(x, y) => ask({ kind: 'pick', x, y })}
             />
-            <Answer shown={shown} gated={gated} />
+            {shown === 'froze' ? (
+              <p class="answer">
+                When the solver had each place solid. The numbers are under{' '}
+                <a href="#solid">{questions.froze}</a>
+              </p>
+            ) : (
+              <Answer shown={shown} gated={gated} />
+            )}
           </section>
 
           <section class="on-screen" aria-labelledby="gate">
@@ -377,14 +444,99 @@ export function PartFile(props: PartProps) {
                 Put it at the heaviest place
               </button>
             </div>
+            <div class="asks">
+              <label>
+                Also metal
+                <select
+                  value={beside}
+                  onChange={(event) => {
+                    const what = event.currentTarget.value as Beside;
+                    setBeside(what);
+                    moveGate(gateAt, what);
+                  }}
+                >
+                  {(Object.keys(besides) as Beside[]).map((one) => (
+                    <option value={one} selected={one === beside}>
+                      {besides[one]}
+                    </option>
+                  ))}
+                </select>
+              </label>
+              {beside !== 'none' &&
+                (
+                  [
+                    ['length', 'Length of the gate, mm'],
+                    ['diameter', 'Button across, mm'],
+                    ['height', 'Button high, mm'],
+                  ] as const
+                ).map(
+                  ([key, label]) =>
+                    (key === 'length' || beside === 'button') && (
+                      <label>
+                        {label}
+                        <input
+                          type="text"
+                          inputMode="decimal"
+                          value={sizes[key]}
+                          onInput={(event) => setSizes({ ...sizes, [key]: event.currentTarget.value })}
+                          onBlur={() => moveGate(gateAt)}
+                        />
+                      </label>
+                    ),
+                )}
+            </div>
+            {gated.added && <p>{addedText(gated.added, chosen)}</p>}
           </section>
 
-          <Cuts ask={ask} shown={shown} picture={pictures.get('cut')} extent={settled.extent} gated={gated} />
+          <Cuts
+            ask={ask}
+            shown={shown}
+            picture={pictures.get('cut')}
+            extent={settled.extent}
+            gated={gated}
+            timed={timed}
+          />
+          {solver && chosen.freezing && (
+            <solver.FreezePart
+              ask={ask}
+              gated={gated}
+              name={opened.name}
+              metal={chosen.freezing}
+              moulds={props.moulds}
+              fineness={fineness}
+              cells={cells}
+              timed={timed}
+              onShow={() => {
+                setShown('froze');
+                document.getElementById('look')?.scrollIntoView();
+              }}
+            />
+          )}
           <Rows gated={gated} settled={settled} metal={chosen.name} onPlan={toPlan} />
         </>
       )}
     </div>
   );
+}
+
+/** A length in mm as it was typed, m. */
+const lengthIn = (text: string, otherwise: number): number => {
+  const value = Number(text.replace(',', '.'));
+  return value > 0 && value <= 100 ? value / 1000 : otherwise;
+};
+
+function addedText(added: NonNullable<Gated['added']>, metal: MetalProps): string {
+  const volume = added.stub + added.button;
+  const mass = metal.density[0] * volume;
+  return [
+    `${added.metal.button ? 'Gate and button add' : 'The gate adds'} ${printQuantity(volume, 'cm³', { figures: 3 })}, ${printQuantity(mass, 'g', { figures: 3 })} in ${metal.name.toLowerCase()}; with the part that is ${printQuantity(added.volume, 'cm³', { figures: 3 })}.`,
+    'They are in the drawing, in where it freezes last, in the solver and in the plan.',
+    added.clash > 0.02
+      ? `Look at this: ${added.metal.button ? 'they run' : 'it runs'} into the part. Move the gate or make it longer.`
+      : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
 }
 
 const gateRadius = (text: string): number => {
@@ -398,7 +550,9 @@ function summaryOf(opened: Opened, settled: Settled, gated: Gated): string {
   return [
     `${opened.name}: ${printQuantity(settled.volume, 'cm³')} of metal, ${settled.extent.map((x) => mm(x)).join(' by ')}.`,
     thin ? `Thinnest ${mm(thin.thick)}, ${thin.where}.` : '',
-    last ? `Freezes last at the ${last.where}, modulus ${mm(last.modulus)}.` : '',
+    last
+      ? `Freezes last ${last.body === 'part' ? `at the ${last.where}` : `in the ${last.body}`}, modulus ${mm(last.modulus)}.`
+      : '',
     `From the gate the farthest metal runs ${mm(gated.farthest.run)}, to the ${gated.farthest.where}.`,
   ]
     .filter(Boolean)
@@ -487,7 +641,15 @@ function Sizes(props: {
   );
 }
 
-function Answer({ shown, gated }: { readonly shown: Shown; readonly gated: Gated }) {
+function feedText({ body, modulus, way }: Gated['spots'][number], added: Gated['added']): string {
+  if (body !== 'part') return 'It freezes after what it feeds: that is what it is for.';
+  const from = added?.metal.button ? 'button' : 'gate';
+  return way < 0.94 * modulus
+    ? `Its way to the ${from} shuts first: at the narrowest it has ${mm(way)}. Feed it from beside, or move the gate${added ? ' or widen it' : ''}.`
+    : `The ${from} can feed it.`;
+}
+
+function Answer({ shown, gated }: { readonly shown: Measured; readonly gated: Gated }) {
   if (shown === 'thick')
     return (
       <div class="answer">
@@ -505,12 +667,10 @@ function Answer({ shown, gated }: { readonly shown: Shown; readonly gated: Gated
     return (
       <div class="answer">
         <ol>
-          {gated.spots.map(({ modulus, way, where }) => (
+          {gated.spots.map((spot) => (
             <li>
-              <strong>{mm(modulus)}</strong> {where}.{' '}
-              {way < 0.94 * modulus
-                ? `Its way to the gate shuts first: at the narrowest it has ${mm(way)}. Feed it from beside, or move the gate.`
-                : 'The gate can feed it.'}
+              <strong>{mm(spot.modulus)}</strong> {spot.body === 'part' ? spot.where : `in the ${spot.body}`}.{' '}
+              {feedText(spot, gated.added)}
             </li>
           ))}
         </ol>
@@ -543,7 +703,8 @@ function Rows(props: {
   readonly metal: string;
   readonly onPlan: () => void;
 }) {
-  const { sections } = props.gated;
+  const { gated } = props;
+  const { sections } = gated;
   const names = sectionNames(sections);
   return (
     <section aria-labelledby="rows">
@@ -580,7 +741,7 @@ function Rows(props: {
       <p>
         Each row has the thickness, the modulus and the volume of its stretch of the part; give them names of
         your own in the plan. Also taken: the volume, the surface, the length, the height, the area seen from
-        above, the gate, and {props.metal.toLowerCase()}.
+        above, the gate{gated.added && ', the metal in gate and button'}, and {props.metal.toLowerCase()}.
       </p>
       <p class="on-screen">
         <button type="button" class="first" onClick={props.onPlan}>

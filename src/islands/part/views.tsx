@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { printQuantity } from '../../../calculators/core/print.ts';
 import type { Point } from '../../../calculators/meshes/triangles.ts';
 import { bands, toneOf } from '../../workers/part-tones.ts';
-import type { Gated, Reply, Request, Seen, Shown } from '../../workers/part-work.ts';
+import type { Gated, Reply, Request, Seen, Shown, Timed } from '../../workers/part-work.ts';
 
 type Ask = (request: Request) => void;
 type Pictures = ReadonlyMap<string, Reply>;
@@ -31,16 +31,21 @@ function Pixels(props: {
 }
 
 /** The values at which the tones change, under the drawing. */
-function Scale({ ends, what }: { readonly ends: readonly number[]; readonly what: string }) {
+function Scale(props: {
+  readonly ends: readonly number[];
+  readonly what: string;
+  readonly unit: 'mm' | 's';
+}) {
+  const { ends, what, unit } = props;
   return (
     <div class="scale" aria-label={`${what}: the darker, the more`} role="img">
       {Array.from({ length: bands }, (_, n) => (
         <span>
           <i style={{ background: toneOf(n) }} />
-          {printQuantity(ends[n]!, 'mm', { figures: 2 })}
+          {printQuantity(ends[n]!, unit, { figures: 2 })}
         </span>
       ))}
-      <span class="end">{printQuantity(ends[bands]!, 'mm', { figures: 2 })}</span>
+      <span class="end">{printQuantity(ends[bands]!, unit, { figures: 2 })}</span>
     </div>
   );
 }
@@ -49,6 +54,7 @@ const whats: Readonly<Record<Shown, string>> = {
   thick: 'Thickness',
   modulus: 'Modulus',
   run: 'Run from the gate',
+  froze: 'Solid after',
 };
 
 const sides = [
@@ -64,9 +70,10 @@ export function Views(props: {
   readonly shown: Shown;
   readonly pictures: Pictures;
   readonly gated: Gated;
+  readonly timed: Timed | undefined;
   readonly onGate: (x: number, y: number) => void;
 }) {
-  const { ask, shown, pictures, gated, onGate } = props;
+  const { ask, shown, pictures, gated, timed, onGate } = props;
   const [turn, setTurn] = useState({ yaw: 28, pitch: 32 });
   const [cross, setCross] = useState<{ readonly x: number; readonly y: number }>();
   const box = useRef<HTMLDivElement>(null);
@@ -92,7 +99,7 @@ export function Views(props: {
   const shownNow = useRef(shown);
   shownNow.current = shown;
 
-  useEffect(draw, [turn, shown, gated]);
+  useEffect(draw, [turn, shown, gated, timed]);
   useEffect(() => {
     waiting.current = false;
     if (!wanted.current) return;
@@ -102,7 +109,7 @@ export function Views(props: {
   useEffect(() => {
     for (const [name, , yaw, pitch] of sides)
       ask({ kind: 'view', look: { yaw, pitch, width: 520, height: 390, dark: false }, shown, name });
-  }, [shown, gated]);
+  }, [shown, gated, timed]);
   useEffect(() => {
     const scheme = matchMedia('(prefers-color-scheme: dark)');
     const again = (): void => draw();
@@ -207,7 +214,11 @@ export function Views(props: {
           </button>
         </div>
       </div>
-      <Scale ends={gated.scales[shown]} what={whats[shown]} />
+      {shown === 'froze' ? (
+        timed && <Scale ends={timed.scale} what={whats[shown]} unit="s" />
+      ) : (
+        <Scale ends={gated.scales[shown]} what={whats[shown]} unit="mm" />
+      )}
       <div class="four on-paper">
         {sides.map(([name, label]) => (
           <figure>
@@ -229,15 +240,17 @@ export function Cuts(props: {
   readonly picture: Reply | undefined;
   readonly extent: Point;
   readonly gated: Gated;
+  readonly timed: Timed | undefined;
 }) {
-  const { ask, shown, gated } = props;
+  const { ask, shown, gated, timed } = props;
   const [axis, setAxis] = useState<0 | 1 | 2>(2);
   const [share, setShare] = useState(0.5);
   const picture = props.picture?.kind === 'cut' ? props.picture : undefined;
   useEffect(
     () => ask({ kind: 'cut', axis, share, shown, dark: isDark(), widest: 560 }),
-    [axis, share, shown, gated],
+    [axis, share, shown, gated, timed],
   );
+  const along = printQuantity(picture?.at ?? share * props.extent[axis], 'mm');
   return (
     <section class="cut on-screen" aria-labelledby="inside">
       <h2 id="inside">What is inside?</h2>
@@ -256,14 +269,14 @@ export function Cuts(props: {
           </select>
         </label>
         <label class="along">
-          {printQuantity(share * props.extent[axis], 'mm')} along
+          {along} along
           <input
             type="range"
             min="0"
             max="1"
             step="0.01"
             value={share}
-            aria-valuetext={printQuantity(share * props.extent[axis], 'mm')}
+            aria-valuetext={along}
             onInput={(event) => setShare(Number(event.currentTarget.value))}
           />
         </label>
