@@ -210,7 +210,10 @@ function sortedCorners(corners: Uint32Array, face: number): [number, number, num
   return [low, a + b + c - low - high, high];
 }
 
-function tidied({ points, corners }: Triangles, flat: Uint8Array, turn: Uint8Array): Triangles {
+function tidied(mesh: Triangles, flat: Uint8Array, turn: Uint8Array): Triangles {
+  // A sound mesh is taken as it is, not a second time.
+  if (!flat.includes(1) && !turn.includes(1)) return mesh;
+  const { points, corners } = mesh;
   const kept = new Uint32Array(corners.length);
   let used = 0;
   for (let face = 0; face < flat.length; face += 1) {

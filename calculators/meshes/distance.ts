@@ -114,6 +114,10 @@ export function distancesIn(mesh: Triangles, { grid, metal }: Filled): Distances
   // Of large faces the nearest one may be nearest to no cell close by, along a sharp edge: look a cell farther.
   const wide = 4 * corners.length < count ? 3 : 2;
   const tried = new Int32Array(wide ** 3);
+  const steps = Int32Array.from(tried, (_, n) => {
+    const [a, b, c] = [n % wide, Math.floor(n / wide) % wide, Math.floor(n / wide ** 2)];
+    return (c * ny + b) * nx + a;
+  });
   const offset = wide === 3 ? 0 : 0.5;
   const at = (x: number, y: number, z: number): number => {
     const back = wide === 3 ? 1 : 0;
@@ -125,13 +129,20 @@ export function distancesIn(mesh: Triangles, { grid, metal }: Filled): Distances
     let fy = 0;
     let fz = 0;
     let used = 0;
-    for (let n = 0; n < wide ** 3; n += 1) {
-      const ci = i + (n % wide);
-      const cj = j + (((n / wide) | 0) % wide);
-      const ck = k + ((n / (wide * wide)) | 0);
-      if (ci < 0 || cj < 0 || ck < 0 || ci >= nx || cj >= ny || ck >= nz) continue;
-      const f = face[(ck * ny + cj) * nx + ci]!;
-      if (f < 0) continue;
+    // Metal has a layer of empty cells round it: only a place outside of them has neighbours off the grid.
+    const inside = i >= 0 && j >= 0 && k >= 0 && i + wide <= nx && j + wide <= ny && k + wide <= nz;
+    const first = (k * ny + j) * nx + i;
+    let last = -1;
+    for (let n = 0; n < steps.length; n += 1) {
+      if (!inside) {
+        const ci = i + (n % wide);
+        const cj = j + (((n / wide) | 0) % wide);
+        const ck = k + ((n / (wide * wide)) | 0);
+        if (ci < 0 || cj < 0 || ck < 0 || ci >= nx || cj >= ny || ck >= nz) continue;
+      }
+      const f = face[first + steps[n]!]!;
+      if (f < 0 || f === last) continue;
+      last = f;
       let again = false;
       for (let t = 0; t < used; t += 1) if (tried[t] === f) again = true;
       if (again) continue;

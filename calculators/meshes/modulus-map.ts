@@ -135,7 +135,7 @@ function evener(
       p[i] = z[i]!;
       size += r[i]! * z[i]!;
     }
-    for (let round = 0; round < 400 && size > 1e-7 * goal; round += 1) {
+    for (let round = 0; round < 400 && size > 1e-6 * goal; round += 1) {
       apply(p, q);
       let down = 0;
       for (let i = 0; i < n; i += 1) down += p[i]! * q[i]!;

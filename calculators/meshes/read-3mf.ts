@@ -14,9 +14,43 @@ interface Placed {
 }
 
 interface Body {
-  points: number[];
-  faces: number[];
+  readonly points: Growing<Float64Array<ArrayBuffer>>;
+  readonly faces: Growing<Uint32Array<ArrayBuffer>>;
   readonly components: Placed[];
+}
+
+/** Numbers in rows of three, without an object for each. */
+interface Growing<Kind> {
+  list: Kind;
+  used: number;
+}
+
+const startBody = (): Body => ({
+  points: { list: new Float64Array(96), used: 0 },
+  faces: { list: new Uint32Array(96), used: 0 },
+  components: [],
+});
+
+function put(
+  to: Growing<Float64Array<ArrayBuffer>> | Growing<Uint32Array<ArrayBuffer>>,
+  three: readonly number[],
+): void {
+  if (to.used + 3 > to.list.length) {
+    const longer = 2 * to.list.length;
+    if (to.list instanceof Float64Array) {
+      const more = new Float64Array(longer);
+      more.set(to.list);
+      to.list = more;
+    } else {
+      const more = new Uint32Array(longer);
+      more.set(to.list);
+      (to as Growing<Uint32Array<ArrayBuffer>>).list = more;
+    }
+  }
+  to.list[to.used] = three[0]!;
+  to.list[to.used + 1] = three[1]!;
+  to.list[to.used + 2] = three[2]!;
+  to.used += 3;
 }
 
 interface Model {
@@ -36,9 +70,9 @@ export function readThreeMf(bytes: Uint8Array): ReadMesh {
   // The root model last, so that its unit and build stand.
   const rootLast = [...parts].sort((a, b) => Number(isRoot(a.name)) - Number(isRoot(b.name)));
   for (const part of rootLast) {
-    const text = unpack(bytes, part, left);
-    left -= text.length;
-    readModel(text, `/${part.name.replace(/^\/+/, '')}`, model);
+    const reading = startModel(`/${part.name.replace(/^\/+/, '')}`, model);
+    left -= unpack(bytes, part, left, reading.take);
+    reading.done();
   }
   const builder = startMesh();
   const notes: string[] = [];
@@ -73,7 +107,7 @@ function sizeOf(model: Model, object: string, sizes: Map<string, number>, above:
     throw new Refusal('its objects contain one another without end');
   const size = body.components.reduce(
     (sum, component) => sum + sizeOf(model, component.object, sizes, [...above, object]),
-    1 + body.faces.length / 3,
+    1 + body.faces.used / 3,
   );
   sizes.set(object, size);
   return size;
@@ -82,16 +116,24 @@ function sizeOf(model: Model, object: string, sizes: Map<string, number>, above:
 function place(model: Model, { object, transform }: Placed, to: Builder): void {
   const body = model.bodies.get(object);
   if (!body) return;
+  const { list: points, used } = body.points;
+  const t = transform;
   const corner = (n: number): number => {
-    const [x, y, z] = [body.points[3 * n], body.points[3 * n + 1], body.points[3 * n + 2]];
-    if (x === undefined || y === undefined || z === undefined) return nowhere;
-    const at = moved([x, y, z], transform);
-    return to.point(at[0]!, at[1]!, at[2]!);
+    if (!(3 * n + 2 < used)) return nowhere;
+    const x = points[3 * n]!;
+    const y = points[3 * n + 1]!;
+    const z = points[3 * n + 2]!;
+    return to.point(
+      x * t[0]! + y * t[3]! + z * t[6]! + t[9]!,
+      x * t[1]! + y * t[4]! + z * t[7]! + t[10]!,
+      x * t[2]! + y * t[5]! + z * t[8]! + t[11]!,
+    );
   };
   // A transform that mirrors turns the faces inside out.
   const [b, c] = mirrors(transform) ? [2, 1] : [1, 2];
-  for (let f = 0; f + 2 < body.faces.length; f += 3)
-    to.face(corner(body.faces[f]!), corner(body.faces[f + b]!), corner(body.faces[f + c]!));
+  const { list: faces } = body.faces;
+  for (let f = 0; f + 2 < body.faces.used; f += 3)
+    to.face(corner(faces[f]!), corner(faces[f + b]!), corner(faces[f + c]!));
   for (const component of body.components)
     place(model, { object: component.object, transform: after(component.transform, transform) }, to);
 }
@@ -124,45 +166,75 @@ function mirrors(t: Transform): boolean {
   return a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g) < 0;
 }
 
-/** Walks the tags of a model. Entities and document types are never followed. */
-function readModel(bytes: Uint8Array, path: string, model: Model): void {
-  const scan: Scan = { bytes, at: 0 };
+/** Tags longer than this are none of a model. */
+const longestTag = 4_000_000;
+
+/** Walks the tags of a model as they come out of the zip. Entities and document types are never followed. */
+function startModel(path: string, model: Model): { take: (bytes: Uint8Array) => void; done: () => void } {
   let body: Body | undefined;
   let total = 0;
-  for (;;) {
-    const open = bytes.indexOf(60, scan.at);
-    if (open < 0) return;
-    scan.at = open + 1;
-    if (startsWith(bytes, scan.at, '!--')) {
-      scan.at = endOfComment(bytes, scan.at);
-      continue;
+  let left = new Uint8Array(0);
+  let commented = false;
+
+  /** All tags that end in these bytes. */
+  function walk(bytes: Uint8Array): void {
+    const scan: Scan = { bytes, at: 0 };
+    for (;;) {
+      if (commented) {
+        const end = endOfComment(bytes, scan.at);
+        if (end < 0) return;
+        commented = false;
+        scan.at = end;
+      }
+      const open = bytes.indexOf(60, scan.at);
+      if (open < 0) return;
+      scan.at = open + 1;
+      if (startsWith(bytes, scan.at, '!--')) {
+        commented = true;
+        continue;
+      }
+      const name = takeName(scan);
+      if (name === 'vertex' && body) put(body.points, takeNumbers(scan, xyz));
+      else if (name === 'triangle' && body) {
+        put(body.faces, takeNumbers(scan, corners).map(asCorner));
+        total += 1;
+        if (total > mostFaces) throw tooMany(0);
+      } else if (name === 'object') {
+        const { id = '' } = takeTexts(scan);
+        body = startBody();
+        model.bodies.set(`${path}#${id}`, body);
+      } else if (name === 'component' && body) {
+        body.components.push(placedBy(takeTexts(scan), path));
+      } else if (name === 'item') {
+        model.items.push(placedBy(takeTexts(scan), path));
+      } else if (name === 'model') {
+        const { unit = 'millimeter' } = takeTexts(scan);
+        const ours = unit === 'meter' ? 'metre' : unit.replace('meter', 'metre');
+        if (ours in lengthUnits) model.unit = ours as LengthUnit;
+      }
+      if (model.items.length > 100_000 || (body?.components.length ?? 0) > 100_000)
+        throw new Refusal('it places far more objects than a part has');
     }
-    const name = takeName(scan);
-    if (name === 'vertex' && body) {
-      const [x, y, z] = takeNumbers(scan, ['x', 'y', 'z']);
-      body.points.push(x!, y!, z!);
-    } else if (name === 'triangle' && body) {
-      const [a, b, c] = takeNumbers(scan, ['v1', 'v2', 'v3']);
-      body.faces.push(a!, b!, c!);
-      total += 1;
-      if (total > mostFaces) throw tooMany(0);
-    } else if (name === 'object') {
-      const { id = '' } = takeTexts(scan);
-      body = { points: [], faces: [], components: [] };
-      model.bodies.set(`${path}#${id}`, body);
-    } else if (name === 'component' && body) {
-      body.components.push(placedBy(takeTexts(scan), path));
-    } else if (name === 'item') {
-      model.items.push(placedBy(takeTexts(scan), path));
-    } else if (name === 'model') {
-      const { unit = 'millimeter' } = takeTexts(scan);
-      const ours = unit === 'meter' ? 'metre' : unit.replace('meter', 'metre');
-      if (ours in lengthUnits) model.unit = ours as LengthUnit;
-    }
-    if (model.items.length > 100_000 || (body?.components.length ?? 0) > 100_000)
-      throw new Refusal('it places far more objects than a part has');
   }
+
+  return {
+    take: (piece) => {
+      const bytes = new Uint8Array(left.length + piece.length);
+      bytes.set(left);
+      bytes.set(piece, left.length);
+      const cut = bytes.lastIndexOf(62) + 1;
+      if (bytes.length - cut > longestTag) throw new Refusal('a tag in it is longer than any of a model');
+      walk(bytes.subarray(0, cut));
+      left = bytes.slice(cut);
+    },
+    done: () => walk(left),
+  };
 }
+
+const xyz = ['x', 'y', 'z'] as const;
+const corners = ['v1', 'v2', 'v3'] as const;
+/** What is no number of a point becomes one that no body has. */
+const asCorner = (n: number): number => (Number.isInteger(n) && n >= 0 && n < nowhere ? n : nowhere);
 
 function placedBy(given: Readonly<Record<string, string>>, path: string): Placed {
   const file = given['path'] ?? path;
@@ -179,7 +251,7 @@ function startsWith(bytes: Uint8Array, at: number, text: string): boolean {
 function endOfComment(bytes: Uint8Array, from: number): number {
   for (let at = bytes.indexOf(62, from); at >= 0; at = bytes.indexOf(62, at + 1))
     if (bytes[at - 1] === 45 && bytes[at - 2] === 45) return at + 1;
-  return bytes.length;
+  return -1;
 }
 
 const isName = (byte: number): boolean =>

@@ -1,4 +1,4 @@
-import { addLost, tooMany } from './read-stl.ts';
+import { addLost, tooMany, type Taking } from './read-stl.ts';
 import { Refusal, type ReadMesh } from './mesh-file.ts';
 import { isSpace, skipBlanks, skipLine, takeNumber, takeWord, type Scan } from './scan.ts';
 import { mostFaces, nowhere, startMesh } from './triangles.ts';
@@ -7,30 +7,38 @@ const mostPoints = 3 * mostFaces;
 
 /** Reads the points and faces of an OBJ; faces with more corners become fans. Everything else in it is passed by. */
 export function readObj(bytes: Uint8Array): ReadMesh {
+  const taking = startObj(bytes.length);
+  taking.take(bytes);
+  return taking.done();
+}
+
+/** Lines of an OBJ. */
+export function startObj(size: number): Taking {
   const notes: string[] = [];
-  const builder = startMesh(Math.min(mostFaces, Math.ceil(bytes.length / 80)));
+  const builder = startMesh(Math.min(mostFaces, Math.ceil(size / 80)));
   let welded = new Uint32Array(1024);
   let points = 0;
   let missing = 0;
-  const scan: Scan = { bytes, at: 0 };
 
-  function takePoint(): void {
-    const at = [0, 0, 0];
-    for (let d = 0; d < 3; d += 1) {
-      skipBlanks(scan, false);
-      at[d] = takeNumber(scan);
-    }
+  function takePoint(scan: Scan): void {
+    skipBlanks(scan, false);
+    const x = takeNumber(scan);
+    skipBlanks(scan, false);
+    const y = takeNumber(scan);
+    skipBlanks(scan, false);
+    const z = takeNumber(scan);
     if (points >= mostPoints) throw new Refusal('it has more points than can be held');
     if (points === welded.length) {
       const more = new Uint32Array(points * 2);
       more.set(welded);
       welded = more;
     }
-    welded[points] = builder.point(at[0]!, at[1]!, at[2]!);
+    welded[points] = builder.point(x, y, z);
     points += 1;
   }
 
-  function takeFace(): void {
+  function takeFace(scan: Scan): void {
+    const { bytes } = scan;
     let first = nowhere;
     let before = nowhere;
     let corners = 0;
@@ -57,14 +65,23 @@ export function readObj(bytes: Uint8Array): ReadMesh {
     }
   }
 
-  while (scan.at < bytes.length) {
-    skipBlanks(scan);
-    if (takeWord(scan, 'v')) takePoint();
-    else if (takeWord(scan, 'f')) takeFace();
-    skipLine(scan);
-  }
-  if (missing > 0)
-    notes.push(`${missing.toLocaleString('en-GB')} corners of faces name a point that is not in the file.`);
-  addLost(builder, notes);
-  return { ok: true, format: 'OBJ', mesh: builder.done(), notes };
+  return {
+    take: (bytes) => {
+      const scan: Scan = { bytes, at: 0 };
+      while (scan.at < bytes.length) {
+        skipBlanks(scan);
+        if (takeWord(scan, 'v')) takePoint(scan);
+        else if (takeWord(scan, 'f')) takeFace(scan);
+        skipLine(scan);
+      }
+    },
+    done: () => {
+      if (missing > 0)
+        notes.push(
+          `${missing.toLocaleString('en-GB')} corners of faces name a point that is not in the file.`,
+        );
+      addLost(builder, notes);
+      return { ok: true, format: 'OBJ', mesh: builder.done(), notes };
+    },
+  };
 }

@@ -5,13 +5,13 @@ import { mostFaces, nowhere, startMesh, type Builder } from './triangles.ts';
 const head = 84;
 const record = 50;
 
-/** Which STL the bytes are; undefined when they do not look like either. */
-export function looksLikeStl(bytes: Uint8Array): 'text' | 'binary' | undefined {
+/** Which STL a file of this size begins as; undefined when it does not look like either. */
+export function looksLikeStl(bytes: Uint8Array, size = bytes.length): 'text' | 'binary' | undefined {
   const scan = { bytes, at: 0 };
   skipBlanks(scan);
   const solid = takeWord(scan, 'solid');
   // Some binary files begin with "solid" too; then the length gives them away.
-  if (bytes.length >= head && head + record * countOf(bytes) === bytes.length) return 'binary';
+  if (bytes.length >= head && head + record * countOf(bytes) === size) return 'binary';
   if (solid && (holds(bytes, 'facet', 4096) || holds(bytes, 'endsolid', 4096))) return 'text';
   return undefined;
 }
@@ -19,12 +19,18 @@ export function looksLikeStl(bytes: Uint8Array): 'text' | 'binary' | undefined {
 const countOf = (bytes: Uint8Array): number =>
   new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength).getUint32(80, true);
 
+/** A file taken helping by helping, so that it need not be held whole. */
+export interface Taking {
+  /** The next bytes of the file, cut where `cutOf` says. */
+  readonly take: (bytes: Uint8Array) => void;
+  readonly done: () => ReadMesh;
+}
+
 /** Reads an STL; its stated normals are not used, the order of the corners is. */
 export function readStl(bytes: Uint8Array, form: 'text' | 'binary'): ReadMesh {
-  const notes: string[] = [];
-  const builder = form === 'text' ? readText(bytes, notes) : readBinary(bytes, notes);
-  addLost(builder, notes);
-  return { ok: true, format: form === 'text' ? 'STL as text' : 'STL', mesh: builder.done(), notes };
+  const taking = form === 'text' ? startTextStl(bytes.length) : startBinaryStl(bytes, bytes.length);
+  taking.take(form === 'text' ? bytes : bytes.subarray(head));
+  return taking.done();
 }
 
 /** Says how many faces were left out because they have no place. */
@@ -42,55 +48,83 @@ export function tooMany(count: number): Refusal {
   );
 }
 
-function readBinary(bytes: Uint8Array, notes: string[]): Builder {
-  if (bytes.length < head) throw new Refusal('it ends before its first triangle');
-  const stated = countOf(bytes);
-  const there = Math.floor((bytes.length - head) / record);
+/** Records of a binary STL, from its first bytes and its size; then records, always whole ones. */
+export function startBinaryStl(first: Uint8Array, size: number): Taking {
+  if (size < head) throw new Refusal('it ends before its first triangle');
+  const stated = countOf(first);
+  const there = Math.floor((size - head) / record);
   const count = Math.min(stated, there);
   if (count > mostFaces) throw tooMany(count);
+  const notes: string[] = [];
   if (stated > there)
     notes.push(
       `The file says it has ${stated.toLocaleString('en-GB')} triangles and holds ${there.toLocaleString('en-GB')}: it was cut short, and what is there is read.`,
     );
   const builder = startMesh(count);
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const corner = (at: number): number =>
-    builder.point(view.getFloat32(at, true), view.getFloat32(at + 4, true), view.getFloat32(at + 8, true));
-  for (let face = 0, at = head + 12; face < count; face += 1, at += record)
-    builder.face(corner(at), corner(at + 12), corner(at + 24));
-  return builder;
+  let left = count;
+  return {
+    take: (bytes) => {
+      const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+      const corner = (at: number): number =>
+        builder.point(
+          view.getFloat32(at, true),
+          view.getFloat32(at + 4, true),
+          view.getFloat32(at + 8, true),
+        );
+      const whole = Math.min(left, Math.floor(bytes.length / record));
+      for (let face = 0, at = 12; face < whole; face += 1, at += record)
+        builder.face(corner(at), corner(at + 12), corner(at + 24));
+      left -= whole;
+    },
+    done: () => {
+      addLost(builder, notes);
+      return { ok: true, format: 'STL', mesh: builder.done(), notes };
+    },
+  };
 }
 
-function readText(bytes: Uint8Array, notes: string[]): Builder {
-  const builder = startMesh(Math.min(mostFaces, Math.ceil(bytes.length / 250)));
-  const scan: Scan = { bytes, at: 0 };
+/** Where the records of a binary STL begin, and how long each is. */
+export const binaryStl = { head, record } as const;
+
+/** Lines of a text STL. */
+export function startTextStl(size: number): Taking {
+  const notes: string[] = [];
+  const builder = startMesh(Math.min(mostFaces, Math.ceil(size / 250)));
   const three = [nowhere, nowhere, nowhere];
   let have = 0;
   let odd = 0;
   let ended = false;
-  for (;;) {
-    skipBlanks(scan);
-    if (scan.at >= bytes.length) break;
-    if (takeWord(scan, 'vertex')) {
-      const at = [0, 0, 0];
-      for (let d = 0; d < 3; d += 1) {
-        skipBlanks(scan, false);
-        at[d] = takeNumber(scan);
+  return {
+    take: (bytes) => {
+      const scan: Scan = { bytes, at: 0 };
+      for (;;) {
+        skipBlanks(scan);
+        if (scan.at >= bytes.length) break;
+        if (takeWord(scan, 'vertex')) {
+          skipBlanks(scan, false);
+          const x = takeNumber(scan);
+          skipBlanks(scan, false);
+          const y = takeNumber(scan);
+          skipBlanks(scan, false);
+          const z = takeNumber(scan);
+          if (have < 3) three[have] = builder.point(x, y, z);
+          have += 1;
+        } else if (takeWord(scan, 'facet') || takeWord(scan, 'endfacet')) {
+          if (have === 3) builder.face(three[0]!, three[1]!, three[2]!);
+          else if (have > 0) odd += 1;
+          if (builder.faces() > mostFaces) throw tooMany(0);
+          have = 0;
+        } else if (takeWord(scan, 'endsolid')) ended = true;
+        else skipWord(scan);
       }
-      if (have < 3) three[have] = builder.point(at[0]!, at[1]!, at[2]!);
-      have += 1;
-    } else if (takeWord(scan, 'facet') || takeWord(scan, 'endfacet')) {
-      if (have === 3) builder.face(three[0]!, three[1]!, three[2]!);
-      else if (have > 0) odd += 1;
-      if (builder.faces() > mostFaces) throw tooMany(0);
-      have = 0;
-    } else {
-      if (takeWord(scan, 'endsolid')) ended = true;
-      else skipWord(scan);
-    }
-  }
-  if (have > 0) odd += 1;
-  if (odd > 0) notes.push(`${odd.toLocaleString('en-GB')} faces do not have three corners and are left out.`);
-  if (!ended) notes.push('The file does not end as it should: it may have been cut short.');
-  return builder;
+    },
+    done: () => {
+      if (have > 0) odd += 1;
+      if (odd > 0)
+        notes.push(`${odd.toLocaleString('en-GB')} faces do not have three corners and are left out.`);
+      if (!ended) notes.push('The file does not end as it should: it may have been cut short.');
+      addLost(builder, notes);
+      return { ok: true, format: 'STL as text', mesh: builder.done(), notes };
+    },
+  };
 }

@@ -22,6 +22,17 @@ export function thicknessIn({ grid, metal }: Filled, { far, at, foot }: Distance
   const found: number[] = [];
   const reach = 0.75 * h;
   const slack = 0.01 * h;
+  /** No place is farther from the surface than its cell's middle is, and from there to it. */
+  const bound = (x: number, y: number, z: number): number => {
+    const i = Math.floor((x - from[0]) / h);
+    const j = Math.floor((y - from[1]) / h);
+    const k = Math.floor((z - from[2]) / h);
+    if (i < 0 || j < 0 || k < 0 || i >= nx || j >= ny || k >= nz) return Infinity;
+    const dx = x - from[0] - (i + 0.5) * h;
+    const dy = y - from[1] - (j + 0.5) * h;
+    const dz = z - from[2] - (k + 0.5) * h;
+    return far[(k * ny + j) * nx + i]! + Math.sqrt(dx * dx + dy * dy + dz * dz);
+  };
   for (let k = 1; k < nz - 1; k += 1)
     for (let j = 1; j < ny - 1; j += 1)
       for (let i = 1; i < nx - 1; i += 1) {
@@ -35,7 +46,10 @@ export function thicknessIn({ grid, metal }: Filled, { far, at, foot }: Distance
         if (!(own > 0.05 * h)) continue;
         const [px, py, pz] = [foot[0]!, foot[1]!, foot[2]!];
         const [ux, uy, uz] = [(x - px) / own, (y - py) / own, (z - pz) / own];
-        const fits = (r: number): boolean => at(px + r * ux, py + r * uy, pz + r * uz) >= r - slack;
+        const fits = (r: number): boolean => {
+          const [bx, by, bz] = [px + r * ux, py + r * uy, pz + r * uz];
+          return bound(bx, by, bz) >= r - slack && at(bx, by, bz) >= r - slack;
+        };
         if (fits(own + reach)) continue;
         let [low, high] = [own, own + reach];
         for (let step = 0; step < 6; step += 1) {

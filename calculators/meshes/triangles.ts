@@ -33,6 +33,9 @@ export const nowhere = 0xffffffff;
 /** No coordinate of a part is larger, whatever its unit. */
 const farthest = 1e9;
 
+/** Points met last, by their hash; a power of two. */
+const lately = 16_384;
+
 /** Starts a mesh of about so many faces; it grows as needed up to the most that may be. */
 export function startMesh(expected = 1024): Builder {
   let points = new Float64Array(3 * Math.max(64, Math.ceil(expected / 2) + 16));
@@ -43,6 +46,7 @@ export function startMesh(expected = 1024): Builder {
   let slots = 256;
   while (slots < expected) slots *= 2;
   let table = new Uint32Array(slots);
+  const recent = new Uint32Array(lately);
   const words = new Float32Array(3);
   const bits = new Uint32Array(words.buffer);
 
@@ -74,12 +78,22 @@ export function startMesh(expected = 1024): Builder {
       const y = py + 0;
       const z = pz + 0;
       if (!(Math.abs(x) < farthest && Math.abs(y) < farthest && Math.abs(z) < farthest)) return nowhere;
-      let at = hash(x, y, z) & (slots - 1);
+      const h = hash(x, y, z);
+      // Faces that follow one another share points: most are found here, without a reach into far memory.
+      const near = recent[h & (lately - 1)]!;
+      if (near !== 0) {
+        const p = 3 * (near - 1);
+        if (points[p] === x && points[p + 1] === y && points[p + 2] === z) return near - 1;
+      }
+      let at = h & (slots - 1);
       for (;;) {
         const kept = table[at]!;
         if (kept === 0) break;
         const p = 3 * (kept - 1);
-        if (points[p] === x && points[p + 1] === y && points[p + 2] === z) return kept - 1;
+        if (points[p] === x && points[p + 1] === y && points[p + 2] === z) {
+          recent[h & (lately - 1)] = kept;
+          return kept - 1;
+        }
         at = (at + 1) & (slots - 1);
       }
       if (3 * count + 3 > points.length) {
@@ -92,6 +106,7 @@ export function startMesh(expected = 1024): Builder {
       points[3 * count + 2] = z;
       count += 1;
       table[at] = count;
+      recent[h & (lately - 1)] = count;
       if (2 * count > slots) grow();
       return count - 1;
     },
@@ -112,8 +127,16 @@ export function startMesh(expected = 1024): Builder {
     },
     faces: () => used / 3,
     lost: () => lost,
-    done: () => ({ points: points.slice(0, 3 * count), corners: corners.slice(0, used) }),
+    done: () => {
+      table = new Uint32Array(0);
+      return { points: fitted(points, 3 * count), corners: fitted(corners, used) };
+    },
   };
+}
+
+/** The used part of a list: copied only where much of it would stay behind. */
+function fitted<Kind extends Float64Array | Uint32Array>(list: Kind, used: number): Kind {
+  return (used > 0.8 * list.length ? list.subarray(0, used) : list.slice(0, used)) as Kind;
 }
 
 /** The mesh with every length multiplied: from the file's unit to metres. */

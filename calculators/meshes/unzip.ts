@@ -16,6 +16,7 @@ export const mostUnpacked = 1_000_000_000;
 /** Packed more tightly than any real model: text of numbers packs four to twenty times. */
 const tightest = 200;
 const step = 16_384;
+const helping = 1_000_000;
 
 /** The files named in a zip's directory, with where their packed bytes begin. Checked against the real length. */
 export function directoryOf(bytes: Uint8Array): Packed[] {
@@ -47,17 +48,23 @@ export function directoryOf(bytes: Uint8Array): Packed[] {
 
 /**
  * The bytes of a packed file. What it claims to unpack to is not believed: it is unpacked in small helpings and
- * given up as soon as it grows past `most`, or past what text of numbers could ever pack to.
+ * given up as soon as it grows past `most`, or past what text of numbers could ever pack to. Each helping is handed
+ * on and let go. Answers with how much it was.
  */
-export function unpack(bytes: Uint8Array, { name, method, from, length }: Packed, most: number): Uint8Array {
+export function unpack(
+  bytes: Uint8Array,
+  { name, method, from, length }: Packed,
+  most: number,
+  take: (piece: Uint8Array) => void,
+): number {
   const packed = bytes.subarray(from, from + length);
   if (method === 0) {
     if (packed.length > most) throw new Refusal(`“${name}” is larger than is read here`);
-    return packed;
+    for (let at = 0; at < packed.length; at += helping) take(packed.subarray(at, at + helping));
+    return packed.length;
   }
   if (method !== 8) throw new Refusal(`“${name}” is packed in a way that is not read here`);
   const limit = Math.min(most, 1_000_000 + tightest * length);
-  const pieces: Uint8Array[] = [];
   let size = 0;
   const inflate = new Inflate((piece) => {
     size += piece.length;
@@ -65,7 +72,7 @@ export function unpack(bytes: Uint8Array, { name, method, from, length }: Packed
       throw new Refusal(
         `“${name}” unpacks from ${bytesText(length)} to more than ${bytesText(limit)}, which no part does`,
       );
-    pieces.push(piece);
+    take(piece);
   });
   try {
     for (let at = 0; at < packed.length; at += step)
@@ -74,11 +81,5 @@ export function unpack(bytes: Uint8Array, { name, method, from, length }: Packed
     if (error instanceof Refusal) throw error;
     throw new Refusal(`“${name}” in the zip does not unpack; it is damaged`);
   }
-  const whole = new Uint8Array(size);
-  let at = 0;
-  for (const piece of pieces) {
-    whole.set(piece, at);
-    at += piece.length;
-  }
-  return whole;
+  return size;
 }

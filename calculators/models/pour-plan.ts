@@ -1,5 +1,6 @@
 import { defineModel } from '../core/model.ts';
 import { crucibleInputs, metalInputs, mouldInputs } from './pour-plan/inputs-material.ts';
+import { ownInputs } from './pour-plan/inputs-own.ts';
 import { partInputs } from './pour-plan/inputs-part.ts';
 import { pourInputs } from './pour-plan/inputs-pour.ts';
 import { shopInputs } from './pour-plan/inputs-shop.ts';
@@ -12,7 +13,15 @@ export const pourPlan = defineModel({
   title: 'Pour plan',
   answers:
     'Will this part fill, be sharp, stay out of the sand and come out sound, and what would have to change?',
-  inputs: { ...partInputs, ...metalInputs, ...mouldInputs, ...pourInputs, ...crucibleInputs, ...shopInputs },
+  inputs: {
+    ...partInputs,
+    ...metalInputs,
+    ...mouldInputs,
+    ...pourInputs,
+    ...crucibleInputs,
+    ...shopInputs,
+    ...ownInputs,
+  },
   outputs,
   run: (inputs) => runPlan(inputs, { warming: true }),
   assumes: [

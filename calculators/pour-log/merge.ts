@@ -19,6 +19,19 @@ const within = (one: readonly string[], other: readonly string[]): boolean =>
   one.every((mark) => other.includes(mark));
 
 /**
+ * What a copy that comes in is to the one kept: `newer` holds all its marks and more, `older` adds nothing, `same`
+ * is it again, and `both` means that both went on by themselves.
+ */
+export function standingOf(kept: Pour, comes: Pour): 'newer' | 'older' | 'same' | 'both' {
+  if (within(comes.marks, kept.marks)) {
+    if (comes.marks.length < kept.marks.length) return 'older';
+    // The same marks with other numbers can only come from a hand that wrote in the file.
+    return JSON.stringify(comes) === JSON.stringify(kept) ? 'same' : 'both';
+  }
+  return within(kept.marks, comes.marks) ? 'newer' : 'both';
+}
+
+/**
  * Brings pours from a file or another device to those kept here. A copy whose changes are those of the other and
  * more is the newer; an old copy changes nothing; where both went on, both are shown and nothing is lost.
  */
@@ -32,14 +45,13 @@ export function mergePours(here: readonly Pour[], there: readonly Pour[]): Merge
     if (!own) {
       kept.set(pour.id, pour);
       added += 1;
-    } else if (within(pour.marks, own.marks)) {
-      // The same marks with other numbers can only come from a hand that wrote in the file.
-      if (pour.marks.length === own.marks.length && JSON.stringify(pour) !== JSON.stringify(own))
-        conflicts.push({ id: pour.id, here: own, there: pour });
-    } else if (within(own.marks, pour.marks)) {
-      kept.set(pour.id, pour);
-      renewed += 1;
-    } else conflicts.push({ id: pour.id, here: own, there: pour });
+      continue;
+    }
+    const standing = standingOf(own, pour);
+    if (standing === 'both') conflicts.push({ id: pour.id, here: own, there: pour });
+    if (standing !== 'newer') continue;
+    kept.set(pour.id, pour);
+    renewed += 1;
   }
   return {
     pours: [...kept.values()].sort((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0)),

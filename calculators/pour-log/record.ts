@@ -77,11 +77,13 @@ export function readLog(text: string): ReadLog {
   } catch {
     return { pours: [], problems: ['This is no pour log: the file is not JSON, or it was cut short.'] };
   }
-  if (!isRecord(data) || data['format'] !== logFormat || !Array.isArray(data['pours']))
+  // A copy of all that these pages keep holds the log too.
+  const ours = isRecord(data) && (data['format'] === logFormat || data['kind'] === 'warm-mould-backup');
+  if (!ours || !Array.isArray(data['pours']))
     return { pours: [], problems: ['This is no pour log of these pages.'] };
   const problems: string[] = [];
   const version = data['version'];
-  if (typeof version === 'number' && version > logVersion)
+  if (data['format'] === logFormat && typeof version === 'number' && version > logVersion)
     problems.push(
       `The file is version ${version} and this reads ${logVersion}: what is new in it is left out.`,
     );

@@ -96,13 +96,21 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
     const { keepPhotos, readPhoto } = await days();
     const pours = (read.backup.pours ?? []).flatMap((pour) => readPour(pour) ?? []);
     const photos = (read.backup.photos ?? []).flatMap((photo) => readPhoto(photo) ?? []);
+    const kept = pours.length > 0 ? await keepPours(pours) : undefined;
     const trouble =
-      (pours.length > 0 ? await keepPours(pours) : undefined) ??
+      kept?.problem ??
       (photos.length > 0 ? await keepPhotos(photos) : undefined) ??
       restore(localStorage, read.backup);
-    const things = Object.keys(read.backup.kept).length + pours.length + photos.length;
+    const [older, both] = [kept?.older ?? 0, kept?.conflicts.length ?? 0];
+    const things = Object.keys(read.backup.kept).length + pours.length + photos.length - older - both;
+    const newer = older > 0 ? ` Newer on this device, so left as they are: ${older} of the pours.` : '';
+    const split =
+      both > 0
+        ? ` Changed both here and there, so left as they are: ${both} of the pours. Bring this same file into the pour log to decide each.`
+        : '';
     setSays(
-      trouble ?? `Restored ${things} ${things === 1 ? 'thing' : 'things'} saved on ${read.backup.saved}.`,
+      trouble ??
+        `Restored ${things} ${things === 1 ? 'thing' : 'things'} saved on ${read.backup.saved}.${newer}${split}`,
     );
     look();
   }
@@ -127,7 +135,7 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
     erase(localStorage);
     const ids = (all: readonly { readonly id: string }[]): string[] => all.map(({ id }) => id);
     const trouble =
-      (pours.length > 0 ? await keepPours([], ids(pours)) : undefined) ??
+      (pours.length > 0 ? (await keepPours([], ids(pours))).problem : undefined) ??
       (photos.length > 0 ? await keepPhotos([], ids(photos)) : undefined);
     setSays(trouble ?? 'Erased. Nothing that you put in is left on this device.');
     look();

@@ -34,11 +34,13 @@ export async function readTable(which: KeptTable): Promise<unknown[]> {
   return all;
 }
 
-/** Puts these and takes others away, in one go. Rejects with the device’s reason. */
-export async function changeTable(
+/**
+ * Works on the table in one go: all of it happens or none. What throws in the middle, there or in an answer that is
+ * handed to `orNothing`, undoes the rest. Rejects with the device’s reason.
+ */
+export async function withTable(
   which: KeptTable,
-  put: readonly { readonly id: string }[],
-  remove: readonly string[] = [],
+  work: (store: IDBObjectStore, orNothing: (step: () => void) => void) => void,
 ): Promise<void> {
   const base = await open(which);
   try {
@@ -46,13 +48,32 @@ export async function changeTable(
       const change = base.transaction(which.table, 'readwrite');
       change.oncomplete = () => resolve();
       change.onabort = () => reject(change.error ?? new Error('not kept'));
-      for (const id of remove) change.objectStore(which.table).delete(id);
-      for (const one of put) change.objectStore(which.table).put(one);
+      const orNothing = (step: () => void): void => {
+        try {
+          step();
+        } catch (error) {
+          reject(error instanceof Error ? error : new Error('not kept'));
+          change.abort();
+        }
+      };
+      const store = change.objectStore(which.table);
+      orNothing(() => work(store, orNothing));
     });
   } finally {
     base.close();
   }
 }
+
+/** Puts these and takes others away, in one go. Rejects with the device’s reason. */
+export const changeTable = (
+  which: KeptTable,
+  put: readonly { readonly id: string }[],
+  remove: readonly string[] = [],
+): Promise<void> =>
+  withTable(which, (store) => {
+    for (const id of remove) store.delete(id);
+    for (const one of put) store.put(one);
+  });
 
 /** Whether a write was refused for want of room. */
 export const wasFull = (error: unknown): boolean =>

@@ -24,7 +24,8 @@ import { hotSpotsIn, type HotSpot } from '../../calculators/meshes/hot-spots.ts'
 import { extentOf, measure } from '../../calculators/meshes/measure.ts';
 import { lengthUnits, type LengthUnit } from '../../calculators/meshes/mesh-file.ts';
 import { nearestMetal, runsFrom } from '../../calculators/meshes/reach.ts';
-import { readMesh } from '../../calculators/meshes/read.ts';
+import type { ReadMesh } from '../../calculators/meshes/mesh-file.ts';
+import { readMesh, readMeshInPieces } from '../../calculators/meshes/read.ts';
 import type { PartSection } from '../../calculators/meshes/sections.ts';
 import { partingOf } from '../../calculators/meshes/shadow.ts';
 import { solverCells, spacingWithin, type SolverCells } from '../../calculators/meshes/solver-cells.ts';
@@ -40,6 +41,8 @@ export type Measured = Exclude<Shown, 'froze'>;
 
 export type Request =
   | { readonly kind: 'open'; readonly bytes: ArrayBuffer; readonly name: string }
+  /** Read in helpings: the file is never held whole. */
+  | { readonly kind: 'open-file'; readonly file: Blob; readonly name: string }
   | {
       readonly kind: 'settle';
       readonly unit: LengthUnit;
@@ -228,10 +231,9 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
     [stands, lastAt, spotsNow] = [undefined, undefined, []];
   }
 
-  function open(bytes: ArrayBuffer, name: string): void {
+  function opened(read: ReadMesh, name: string): void {
     [drawn, checked, part] = [undefined, undefined, undefined];
     forget();
-    const read = readMesh(new Uint8Array(bytes), name);
     if (!read.ok) {
       post({ kind: 'refused', why: read.why });
       return;
@@ -548,9 +550,43 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
     post({ kind: 'picked', at: at && bodyOf(at) === 'part' ? at : undefined });
   }
 
-  return (request) => {
+  const failed = (error: unknown): void =>
+    post({
+      kind: 'refused',
+      why:
+        error instanceof RangeError
+          ? 'This device has not enough memory for a part of this size. Save it with fewer triangles.'
+          : 'The part could not be worked out. Mend the surface in the program that drew it and try again.',
+    });
+
+  async function openFile(file: Blob, name: string): Promise<void> {
+    const slice = async (from: number, to: number): Promise<Uint8Array> => {
+      post({ kind: 'progress', done: from / file.size });
+      return new Uint8Array(await file.slice(from, to).arrayBuffer());
+    };
+    let read: ReadMesh;
     try {
-      if (request.kind === 'open') open(request.bytes, request.name);
+      read = await readMeshInPieces(file.size, name, slice);
+    } catch (error) {
+      if (error instanceof RangeError) failed(error);
+      else post({ kind: 'refused', why: 'The file could not be read from this device.' });
+      return;
+    }
+    try {
+      opened(read, name);
+    } catch (error) {
+      failed(error);
+    }
+  }
+
+  return (request) => {
+    if (request.kind === 'open-file') {
+      void openFile(request.file, request.name);
+      return;
+    }
+    try {
+      if (request.kind === 'open')
+        opened(readMesh(new Uint8Array(request.bytes), request.name), request.name);
       else if (request.kind === 'settle') settle(request.unit, request.shrink, request.fineness);
       else if (request.kind === 'gate') gate(request.at, request.radius, request.metal);
       else if (request.kind === 'cells') cells(request.wall, request.most);
@@ -563,13 +599,7 @@ export function startPart(post: (reply: Reply, move?: Transferable[]) => void): 
         post({ kind: 'cut', ...made, at: (made.at - low[request.axis]) * mm }, [made.pixels.buffer]);
       }
     } catch (error) {
-      post({
-        kind: 'refused',
-        why:
-          error instanceof RangeError
-            ? 'This device has not enough memory for a part of this size. Save it with fewer triangles.'
-            : 'The part could not be worked out. Mend the surface in the program that drew it and try again.',
-      });
+      failed(error);
     }
   };
 }

@@ -3,7 +3,7 @@ import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { ball, box, tube } from '../../calculators/meshes/forms.ts';
 import { measure } from '../../calculators/meshes/measure.ts';
-import { readMesh } from '../../calculators/meshes/read.ts';
+import { readMesh, readMeshInPieces } from '../../calculators/meshes/read.ts';
 import type { Read } from '../../calculators/meshes/mesh-file.ts';
 import { mostBytes, type Triangles } from '../../calculators/meshes/triangles.ts';
 import { writeObj, writeStl, writeTextStl, writeThreeMf } from '../../calculators/meshes/write.ts';
@@ -134,7 +134,7 @@ describe('hostile and broken files are answered with a sentence', () => {
     expect(notes.join(' ')).toMatch(/3 triangles have a corner that is no place/);
   });
 
-  it('a zip that unpacks to a thousand times its size', () => {
+  it('a zip that unpacks to a thousand times its size', { timeout: 60_000 }, () => {
     const bomb = zipSync({ '3D/3dmodel.model': new Uint8Array(60_000_000) }, { level: 9 });
     expect(bomb.length).toBeLessThan(100_000);
     expect(why(bomb)).toMatch(/which no part does/);
@@ -200,5 +200,49 @@ describe('whatever the bytes, there is an answer', () => {
     if (found.ok)
       for (const corner of found.mesh.corners) expect(3 * corner).toBeLessThan(found.mesh.points.length);
     else expect(found.why).toMatch(/\.$/);
+  });
+});
+
+describe('a file read in helpings, never held whole', () => {
+  const inPieces = (bytes: Uint8Array, name: string) =>
+    readMeshInPieces(bytes.length, name, (from, to) => Promise.resolve(bytes.slice(from, to)));
+  // A text STL of this ball has some ten million bytes: three helpings.
+  const large = ball(20, 110);
+
+  it.each([
+    ['a.stl', writeStl],
+    ['b.stl', writeTextStl],
+    ['c.obj', writeObj],
+    ['d.3mf', writeThreeMf],
+  ] as const)('%s: the same as at once', { timeout: 60_000 }, async (name, write) => {
+    const bytes = write(large);
+    expect(await inPieces(bytes, name)).toEqual(readMesh(bytes, name));
+  });
+
+  it('a text STL on one line is cut between facets', { timeout: 60_000 }, async () => {
+    const text = new TextDecoder().decode(writeTextStl(large)).replaceAll('\n', ' ');
+    const found = await inPieces(strToU8(text), 'a.stl');
+    expect(found.ok && found.mesh.corners.length).toBe(large.corners.length);
+  });
+
+  it('a line without end is refused, and a header that lies asks for no memory', async () => {
+    const endless = { length: 400_000_000 };
+    const found = await readMeshInPieces(endless.length, 'a.obj', (from, to) =>
+      Promise.resolve(new Uint8Array(to - from).fill(from === 0 ? 118 : 49)),
+    );
+    expect(found.ok ? '' : found.why).toMatch(/longer than any/);
+    const bytes = writeStl(box(10, 10, 10));
+    new DataView(bytes.buffer).setUint32(80, 4_000_000_000, true);
+    const lying = await inPieces(bytes, 'a.stl');
+    expect(lying.ok && lying.mesh.corners.length / 3).toBe(12);
+  });
+
+  it('tags and comments of a 3MF may be cut anywhere', () => {
+    const inside = `<object id="1"><mesh><!-- <vertex x="9" y="9" z="9"/> ${'-'.repeat(3)}> -->${tetra}</mesh></object><build><item objectid="1"/></build>`;
+    const text = `<model unit="millimeter">${' '.repeat(999_900)}${inside.replaceAll('><', `>${' '.repeat(37)}<`)}</model>`;
+    for (const level of [0, 9] as const) {
+      const found = read(zipSync({ '3D/3dmodel.model': strToU8(text) }, { level }));
+      expect(measure(found.mesh).volume).toBeCloseTo(36, 12);
+    }
   });
 });

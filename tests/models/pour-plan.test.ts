@@ -51,7 +51,9 @@ describe('the plan as it opens', () => {
       expect(input.group ?? (input.kind === 'material' ? name : undefined), name).toBeDefined();
       if (input.kind !== 'quantity') continue;
       expect(unit(input.show ?? input.unit).symbol, name).toBeDefined();
-      const open = ['metal.zinc', 'metal.lead', 'site.barometer'].includes(name);
+      const open = ['metal.zinc', 'metal.lead', 'site.barometer', 'own.constant', 'own.margin'].includes(
+        name,
+      );
       expect(open || input.usual !== undefined || input.from !== undefined, name).toBe(true);
     }
   });
@@ -347,5 +349,41 @@ describe('several castings and other parts', () => {
           expect(Number.isNaN(margin), `${name} ${extreme} ${id}`).toBe(false);
       }
     }
+  });
+});
+
+describe('numbers from the reader’s own pours', () => {
+  it('lead with their own mould constant, the book’s time beside it', () => {
+    const book = plan();
+    const own = plan({ 'own.constant': '2 s/mm² ± 0.2' });
+    const modulus = own.values['sections.2.modulus']!;
+    // 2 s for each square millimetre of modulus
+    expect(own.values['sections.2.freeze']).toBeCloseTo(2e6 * modulus ** 2, 9);
+    expect(own.values['sections.2.freeze.book']).toBeCloseTo(book.values['sections.2.freeze']!, 9);
+    expect(book.values['sections.2.freeze.book']).toBeUndefined();
+    expect(own.notes.join(' ')).toMatch(/your own mould constant, 2\.?0? s\/mm²; by the book/);
+    expect(check(own, 'sections.2').why).toMatch(/by the book/);
+  });
+
+  it('carry their doubt into the spread of the time', { timeout: 60_000 }, () => {
+    const { values, spreads } = completeInputs(pourPlan, { 'own.constant': '2 s/mm² ± 0.2' }, known);
+    expect(spreads['own.constant']).toBeCloseTo(0.2e6, 6);
+    const { outputs } = planSpread(values, { 'own.constant': 0.2e6 }, { count: 150 })!;
+    const { low, high } = outputs['sections.2.freeze']!;
+    const middle = 2e6 * pourPlan.run(values).values['sections.2.modulus']! ** 2;
+    // A tenth of the constant is a tenth of the time
+    expect(Math.abs(high / middle - 1.1)).toBeLessThan(0.03);
+    expect(Math.abs(low / middle - 0.9)).toBeLessThan(0.03);
+  });
+
+  it('want more of a section by their own fill factor, the book’s beside it', () => {
+    const flat = plan({ 'own.margin': '1' });
+    const strict = plan({ 'own.margin': '2 ± 0.3' });
+    const [one, two] = [check(flat, 'sections.1'), check(strict, 'sections.1')];
+    expect(one.margin).toBeCloseTo(check(plan(), 'sections.1').margin, 12);
+    // ln 2 less to spare
+    expect(one.margin - two.margin).toBeCloseTo(Math.log(2), 6);
+    const line = strict.steps.find(({ id }) => id === 'sections.1.margin');
+    expect(line?.note).toMatch(/^Wanted: 3 or more, by your own pours; by the book 1\.5\.$/);
   });
 });

@@ -2,7 +2,7 @@ import { fc, test } from '@fast-check/vitest';
 import { describe, expect, it } from 'vitest';
 import { writeCsv } from '../../calculators/pour-log/csv.ts';
 import { demoLog } from '../../calculators/pour-log/demo.ts';
-import { mergePours, settled } from '../../calculators/pour-log/merge.ts';
+import { mergePours, settled, standingOf } from '../../calculators/pour-log/merge.ts';
 import { readLog, writeLog, type Pour } from '../../calculators/pour-log/record.ts';
 
 const [one, two, three] = demoLog() as [Pour, Pour, Pour];
@@ -82,5 +82,28 @@ describe('two copies of a log brought together', () => {
     // Neither copy comes up again
     expect(mergePours([end], [here, there])).toMatchObject({ renewed: 0, conflicts: [], pours: [end] });
     expect(mergePours([here], [end])).toMatchObject({ renewed: 1, conflicts: [] });
+  });
+});
+
+describe('a copy held against the one kept', () => {
+  it.each([
+    ['newer', one, changed(one, 'a', 'x')],
+    ['older', changed(one, 'a', 'x'), one],
+    ['same', one, one],
+    ['both', changed(one, 'a', 'x'), changed(one, 'b', 'x')],
+    ['both', one, { ...one, found: { ...one.found, note: 'written into the file by hand' } }],
+  ] as const)('is %s', (standing, kept, comes) => {
+    expect(standingOf(kept, comes)).toBe(standing);
+  });
+
+  it('comes as well out of a copy of all that is kept on a device', () => {
+    const backup = {
+      kind: 'warm-mould-backup',
+      version: 1,
+      saved: '2026-11-20',
+      kept: {},
+      pours: [one, two],
+    };
+    expect(readLog(JSON.stringify(backup))).toEqual({ pours: [one, two], problems: [] });
   });
 });

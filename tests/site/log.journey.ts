@@ -56,10 +56,19 @@ test('the mill’s log is marked as invented and teaches its three numbers', asy
   await expect(page.locator('.learned')).toContainText('s/mm²');
   await expect(page.locator('.learned')).toContainText('would teach most');
   await expect(page.locator('.learned')).toContainText('of the charge');
-  await page.getByRole('button', { name: 'Use yours in the open plan' }).click();
-  await expect(page.getByRole('status').first()).toContainText('now reckons with a loss');
+  for (const [button, says] of [
+    ['Use this loss in the open plan', 'your own loss'],
+    ['Use this margin in the open plan', 'your own fill factor'],
+    ['Use this constant in the open plan', 'your own mould constant'],
+  ] as const) {
+    await page.getByRole('button', { name: button }).click();
+    await expect(page.getByRole('status').first()).toContainText(`now reckons with ${says}`);
+  }
   await page.getByRole('button', { name: 'Take the mill’s log away' }).click();
   await expect(page.locator('.pours li')).toHaveCount(0);
+  await page.goto(page.url().replace(/log\/.*$/, 'plan/'));
+  await expect(page.locator('.plan')).toHaveAttribute('data-awake', 'true');
+  await expect(page.locator('.plan .decisions')).toContainText('by the book', { timeout: 30_000 });
 });
 
 test(
@@ -107,4 +116,120 @@ test('a plan of this device lends its sections and what it predicted', { tag: on
   await expect(page.getByLabel('Part', { exact: true })).toHaveValue('Lamp shield');
   await expect(page.getByRole('group', { name: 'Webs' })).toBeVisible();
   await expect(page.getByRole('group', { name: 'Webs' }).getByLabel('Margin planned')).not.toHaveValue('');
+});
+
+/** Writing to the store fails from the n-th time on, as it does when a device is full. */
+const fullAfter = (page: Page, times: number, error: string): Promise<void> =>
+  page.evaluate(
+    ([from, name]) => {
+      const { put } = IDBObjectStore.prototype;
+      let done = 0;
+      Object.assign(window, { roomAgain: () => (IDBObjectStore.prototype.put = put) });
+      IDBObjectStore.prototype.put = function (...given: Parameters<typeof put>) {
+        done += 1;
+        if (done > from) throw new DOMException('', name);
+        return put.apply(this, given);
+      };
+    },
+    [times, error] as const,
+  );
+const roomAgain = (page: Page): Promise<void> =>
+  page.evaluate(() => (window as unknown as { roomAgain: () => void }).roomAgain());
+
+test(
+  'a full device: said, what was written stays in hand and is kept when there is room',
+  { tag: onDesk },
+  async ({ page }) => {
+    await open(page);
+    await fullAfter(page, 0, 'QuotaExceededError');
+    await write(page, 'Hinge', '48');
+    await expect(page.getByRole('alert')).toContainText('not enough room');
+    // Another tab's change makes this one read the store again; what is in hand stays.
+    await page.evaluate(() => new BroadcastChannel('warm-mould:pours').postMessage('changed'));
+    await expect(page.locator('.pours')).toContainText('Hinge');
+    await roomAgain(page);
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect(page.getByRole('alert')).toHaveCount(0);
+    await page.reload();
+    await expect(page.locator('.pours')).toContainText('Hinge');
+  },
+);
+
+test('a write broken off in the middle leaves all as it was', { tag: onDesk }, async ({ page }) => {
+  await open(page);
+  await write(page, 'Hinge', '48');
+  await fullAfter(page, 2, 'UnknownError');
+  await page.getByRole('button', { name: 'Export', exact: true }).waitFor();
+  const pour = (n: number) => ({
+    id: `new-${n}`,
+    day: `2026-02-0${n}`,
+    plan: { name: `Part ${n}`, inputs: {} },
+    predicted: {},
+    did: {},
+    found: { sections: [], defects: [], note: '', photos: [] },
+    marks: [`m${n}`],
+  });
+  await page.locator('input[type=file][accept*=json]').setInputFiles({
+    name: 'pours.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(
+      JSON.stringify({ format: 'warm-mould-pours', version: 1, pours: [1, 2, 3, 4].map(pour) }),
+    ),
+  });
+  await expect(page.getByRole('alert')).toContainText('keeps nothing');
+  page.on('dialog', (dialog) => void dialog.accept());
+  await page.reload();
+  await expect(page.locator('.pours li')).toHaveCount(1);
+  await expect(page.locator('.pours')).toContainText('Hinge');
+});
+
+test(
+  'two tabs change one pour: both copies are shown, and the one chosen stands in both',
+  { tag: onDesk },
+  async ({ page, context }) => {
+    await open(page);
+    await write(page, 'Hinge', '48');
+    const other = await context.newPage();
+    await other.goto(page.url());
+    await other.getByRole('button', { name: /^Change/ }).click();
+    await other.getByLabel('Casting, g').fill('31');
+    await page.getByRole('button', { name: /^Change/ }).click();
+    await page.getByLabel('Casting, g').fill('47');
+    await page.getByRole('button', { name: 'Keep this pour' }).click();
+    await expect(page.locator('.pours')).toContainText('casting 47 g');
+    await other.getByRole('button', { name: 'Keep this pour' }).click();
+    await expect(other.locator('.conflict')).toContainText('casting 31 g');
+    await expect(other.locator('.conflict')).toContainText('casting 47 g');
+    await expect(page.locator('.pours')).toContainText('casting 47 g');
+    await other.getByRole('button', { name: 'Take what you wrote' }).click();
+    await expect(other.locator('.pours')).toContainText('casting 31 g');
+    await expect(page.locator('.pours')).toContainText('casting 31 g');
+    await other.close();
+  },
+);
+
+test('an older copy of all that is kept does not undo a newer pour', { tag: onDesk }, async ({ page }) => {
+  await open(page);
+  await write(page, 'Hinge', '48');
+  await page.goto(page.url().replace(/log\/.*$/, 'exercises/#keep'));
+  const wait = page.waitForEvent('download');
+  await page.getByRole('button', { name: /^Save/ }).first().click();
+  const backup = await readFile((await (await wait).path())!, 'utf8');
+  await open(page);
+  await page.getByRole('button', { name: /^Change/ }).click();
+  await page.getByLabel('Casting, g').fill('47');
+  await page.getByRole('button', { name: 'Keep this pour' }).click();
+  await expect(page.locator('.pours')).toContainText('casting 47 g');
+  await page.goto(page.url().replace(/log\/.*$/, 'exercises/#keep'));
+  await page
+    .locator('input[type=file]')
+    .first()
+    .setInputFiles({
+      name: 'backup.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(backup),
+    });
+  await expect(page.locator('body')).toContainText('Newer on this device');
+  await open(page);
+  await expect(page.locator('.pours')).toContainText('casting 47 g');
 });

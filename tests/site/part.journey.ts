@@ -81,3 +81,37 @@ test('the part prints its four views', { tag: onDesk }, async ({ page }) => {
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('.four figure:visible')).toHaveCount(4);
 });
+
+test(
+  'gate and button are added as metal, the solver says when all is solid, and the plan weighs them',
+  {
+    tag: onDesk,
+  },
+  async ({ page }) => {
+    test.setTimeout(300_000);
+    await open(page);
+    await page.getByRole('button', { name: 'Index pointer' }).click();
+    await ready(page);
+    await page.getByLabel('Cells').selectOption('quick');
+    await ready(page);
+    await page.getByLabel('Also metal').selectOption('button');
+    await expect(page.getByText(/^Gate and button add 1\.95 cm³/)).toBeVisible({ timeout: 60_000 });
+    await ready(page);
+    await page.getByRole('button', { name: 'Where does it freeze last?' }).click();
+    await expect(page.locator('.answer li').first()).toContainText('in the button');
+    await page.getByRole('button', { name: 'Follow the heat' }).click();
+    const solid = page.locator('section[aria-labelledby=solid]');
+    await expect(solid).toContainText('All of it is solid after', { timeout: 200_000 });
+    await expect(solid).toContainText('By modulus the last is');
+    await expect(solid.locator('tbody tr').first()).toContainText('in the button');
+    await page.getByRole('button', { name: 'Show it in the drawing' }).click();
+    await expect(page.getByRole('button', { name: 'When is it solid?' })).toHaveAttribute(
+      'aria-pressed',
+      'true',
+    );
+    await page.getByRole('button', { name: 'Plan this part' }).click();
+    await expect(page.locator('.plan')).toHaveAttribute('data-awake', 'true');
+    const kept = await page.evaluate(() => localStorage.getItem('warm-mould:plans:1'));
+    expect(kept).toContain('"sprue.volume":"1.95 cm³"');
+  },
+);

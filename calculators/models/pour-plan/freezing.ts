@@ -1,10 +1,13 @@
 import { curvature } from '../../formulas/freezing/curvature.ts';
 import { heatDiffusivity } from '../../formulas/freezing/heat-diffusivity.ts';
+import { mouldConstant } from '../../formulas/freezing/mould-constant.ts';
 import { timeBoth } from '../../formulas/freezing/time-both.ts';
 import { timeBothCurved } from '../../formulas/freezing/time-both-curved.ts';
 import { timeCurved } from '../../formulas/freezing/time-curved.ts';
+import { timeRule } from '../../formulas/freezing/time-rule.ts';
 import { timeSand } from '../../formulas/freezing/time-sand.ts';
 import { lineOf } from './ledger.ts';
+import { say } from './say.ts';
 import type { Section } from './sections.ts';
 import type { Working } from './working.ts';
 
@@ -15,8 +18,8 @@ export interface Cooling {
 }
 
 export function workCooling(working: Working): Cooling {
-  const { number, work, state } = working;
-  return {
+  const { number, work, state, note } = working;
+  const cooling = {
     freezing: state(
       'freezing',
       'Freezing temperature',
@@ -30,11 +33,29 @@ export function workCooling(working: Working): Cooling {
       c: number('mould.heat'),
     }),
   };
+  const own = number('own.constant');
+  if (own > 0) {
+    const book = work('mould.constant', 'Mould constant by the book', mouldConstant, {
+      rho: number('metal.density.liquid'),
+      L: number('metal.latent'),
+      c: number('metal.heat.liquid'),
+      dT: Math.max(0, number('melt.temperature') - number('metal.liquidus')),
+      b: cooling.diffusivity,
+      T_f: cooling.freezing,
+      T_m: number('mould.temperature'),
+    });
+    note(
+      () =>
+        `Times to freeze follow your own mould constant, ${say(own, 's/mm²')}; by the book it would be ${say(book, 's/mm²')}. Yours holds for the metal, mould and warmth it was timed with.`,
+    );
+  }
+  return cooling;
 }
 
 /**
  * Time to freeze right through, from the superheat on leaving the furnace: the lead with interface and
  * curvature, the soonest with perfect contact and curvature, the latest with interface and a flat face.
+ * Where the reader has a mould constant of their own, that leads and the book's time stays beside it.
  */
 export function workFreezing(
   working: Working,
@@ -81,12 +102,14 @@ export function workFreezing(
     k,
     R,
   });
-  return work(
-    lineOf(id, 'freeze'),
-    `${name}: time to freeze`,
-    timeBothCurved,
-    { ...metal, b, h, h_R },
-    't',
-    latest,
-  );
+  const own = number('own.constant');
+  const both = { ...metal, b, h, h_R };
+  if (!(own > 0))
+    return work(lineOf(id, 'freeze'), `${name}: time to freeze`, timeBothCurved, both, 't', latest);
+  work(lineOf(id, 'freeze.book'), `${name}: time to freeze by the book`, timeBothCurved, both, 't', latest);
+  return work(lineOf(id, 'freeze'), `${name}: time to freeze, by your own mould constant`, timeRule, {
+    B: own,
+    M: modulus,
+    n: 2,
+  });
 }

@@ -20,6 +20,14 @@ export const raceFactor = 1.5;
 /** Pressure at hand over pressure to enter, likewise. */
 export const entryFactor = 1.5;
 
+/** The margin wanted: the reader's own fill factor, if there is one, with the same to spare as the book's. */
+function wantedMargin({ number }: Working): number {
+  const own = number('own.margin');
+  return own > 0 ? raceFactor * own : raceFactor;
+}
+
+const short = (x: number): string => String(Number(x.toPrecision(2)));
+
 /** What pushes the front: pressures in pascal, flow into one casting in m³/s, head left in metres. */
 type Push = Pick<Drive, 'pressure' | 'gas' | 'flow' | 'headLeft' | 'suction'>;
 
@@ -152,14 +160,17 @@ export function workRace(
   }
   const fills = work(lineOf(id, 'fills'), `${name}: time to fill`, fillTime, { l: section.run, v: speed });
   work(lineOf(id, 'reach'), `${name}: length it would run`, flowLength, { ...given, v: speed });
-  const margin = marginOf(Number.isNaN(flows) ? 0 : flows, raceFactor * fills);
+  const wanted = wantedMargin(working);
+  const margin = marginOf(Number.isNaN(flows) ? 0 : flows, wanted * fills);
   if (Number.isFinite(fills) && flows > 0) {
     state(
       lineOf(id, 'margin'),
       `${name}: flow time over fill time`,
       flows / fills,
       '1',
-      `Wanted: ${raceFactor} or more.`,
+      wanted === raceFactor
+        ? `Wanted: ${raceFactor} or more.`
+        : `Wanted: ${short(wanted)} or more, by your own pours; by the book ${raceFactor}.`,
     );
   }
   return { section, resists, needs, speed, arrives, fills, flows, freezes, margin };
@@ -190,16 +201,25 @@ function judgeRace(working: Working, race: Race, drive: Push): Check[] {
     );
     return [];
   }
+  const book = working.kept.get(lineOf(id, 'freeze.book'));
+  const wanted = wantedMargin(working);
   const times = (): string =>
-    `In the mould at ${celsius(working.number('mould.temperature'))} it flows for ${say(race.flows, 's')} and needs ${say(race.fills, 's')} to fill; it is solid right through after ${say(race.freezes, 's')}`;
+    `In the mould at ${celsius(working.number('mould.temperature'))} it flows for ${say(race.flows, 's')} and needs ${say(race.fills, 's')} to fill; it is solid right through after ${say(race.freezes, 's')}${book === undefined ? '' : `, by the book ${say(book, 's')}`}`;
   const cold = !(race.flows > 0);
   return weigh(working, id, race.margin, () => ({
     shows: lineOf(id, 'margin'),
     title: `${name}: fills before it stops`,
     levers: raceLevers,
-    steps: ['modulus', 'resists', 'speed', 'arrives', 'flows', 'fills', 'freeze'].map((line) =>
-      lineOf(id, line),
-    ),
+    steps: [
+      'modulus',
+      'resists',
+      'speed',
+      'arrives',
+      'flows',
+      'fills',
+      'freeze',
+      ...(book === undefined ? [] : ['freeze.book']),
+    ].map((line) => lineOf(id, line)),
     why: {
       holds: `It fills. ${times()}.`,
       close: `It fills, with little to spare. ${times()}.`,
@@ -208,7 +228,7 @@ function judgeRace(working: Working, race: Race, drive: Push): Check[] {
           ? `It does not fill: the metal presses with ${say(drive.pressure, 'kPa')}, and to enter against the gas takes ${say(race.needs, 'kPa')}. No warmth changes that.`
           : cold
             ? `It does not fill: the metal arrives at ${celsius(race.arrives)}, too far frozen to flow.`
-            : `It runs short: want ${raceFactor} times as long as it needs. ${times()}.`,
+            : `It runs short: want ${wanted === raceFactor ? raceFactor : `${short(wanted)} by your own pours, ${raceFactor} by the book,`} times as long as it needs. ${times()}.`,
     },
   }));
 }

@@ -22,6 +22,12 @@ export interface BookValues {
 const perMm = (x: number): string => `${printNumber(x * 1e-6)} s/mm²`;
 const percent = (x: number): string => `${printNumber(100 * x, { figures: 2 })} %`;
 
+/** A number as the plan takes it, with half of its interval: `1.9 s/mm² ± 0.2`. */
+export function withHalf({ value, low, high }: Own, unit: string, factor: number): string {
+  const text = (x: number): string => String(Number((x * factor).toPrecision(3)));
+  return `${text(value)}${unit && ` ${unit}`} ± ${text((high - low) / 2)}`;
+}
+
 const more = (own: Own, what: string): string =>
   own.toHalve === undefined ? '' : `${own.toHalve} more ${what} would halve the doubt.`;
 
@@ -29,7 +35,8 @@ const more = (own: Own, what: string): string =>
 export function Learned(props: {
   readonly pours: readonly Pour[];
   readonly book: BookValues;
-  readonly onUseLoss: (share: number) => void;
+  /** Into the plan that is open: texts of its inputs, what they are called, and the metal they hold for. */
+  readonly onUse: (texts: Readonly<Record<string, string>>, what: string, metal?: string) => void;
 }) {
   const { pours, book } = props;
   const [wanted, setWanted] = useState('');
@@ -63,7 +70,20 @@ export function Learned(props: {
           {perMm(constant.high)}), from {constant.count} timed sections. Worked from the books for silicon
           bronze in clay-bonded sand it is {perMm(book.constant[0])} in a cold mould and{' '}
           {perMm(book.constant[1])} at 180 °C. {more(constant, 'timed sections')} Time thick and thin sections
-          alike: if the constant drifts with thickness, the square does not hold for you.
+          alike: if the constant drifts with thickness, the square does not hold for you.{' '}
+          <button
+            type="button"
+            class="on-screen"
+            onClick={() =>
+              props.onUse(
+                { 'own.constant': withHalf(constant, 's/mm²', 1e-6) },
+                'your own mould constant',
+                metal,
+              )
+            }
+          >
+            Use this constant in the open plan
+          </button>
         </p>
       ) : (
         <p>Not known yet: time {fewest.constant - timed.length} more sections until they are solid.</p>
@@ -77,7 +97,16 @@ export function Learned(props: {
           {printNumber(Math.min(99, 100 * filling.chance(1.5)), { figures: 2 })} of 100.{' '}
           {more(filling, 'sections')} The one pour that would teach most has a section of margin{' '}
           <strong>{printNumber(filling.teaches, { figures: 2 })}</strong>: it may well fail, so pour it as a
-          test piece.
+          test piece.{' '}
+          {Number.isFinite(filling.low) && Number.isFinite(filling.high) && (
+            <button
+              type="button"
+              class="on-screen"
+              onClick={() => props.onUse({ 'own.margin': withHalf(filling, '', 1) }, 'your own fill factor')}
+            >
+              Use this margin in the open plan
+            </button>
+          )}
         </p>
       ) : (
         <p>
@@ -92,8 +121,12 @@ export function Learned(props: {
           {percent(loss.high)}), from {loss.count} pours. The plan starts from {percent(book.loss)}.{' '}
           {more(loss, 'weighed pours')}{' '}
           {loss.value > 0 && (
-            <button type="button" class="on-screen" onClick={() => props.onUseLoss(loss.value)}>
-              Use yours in the open plan
+            <button
+              type="button"
+              class="on-screen"
+              onClick={() => props.onUse({ 'metal.loss.melting': withHalf(loss, '%', 100) }, 'your own loss')}
+            >
+              Use this loss in the open plan
             </button>
           )}
         </p>

@@ -27,13 +27,27 @@ const download = (text: string, name: string, type: string): void => {
 
 const byDay = (a: Pour, b: Pour): number => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0);
 
+const sides = {
+  file: {
+    here: { name: 'On this device', press: 'Keep this device’s' },
+    there: { name: 'In the file', press: 'Take the file’s' },
+  },
+  tab: {
+    here: { name: 'In the other tab', press: 'Keep the other tab’s' },
+    there: { name: 'As you wrote it', press: 'Take what you wrote' },
+  },
+} as const;
+
 /** The pours on this device: written down, learned from, carried away and brought back. */
 export function PourLog({ book, defects, books }: LogProps) {
   const [pours, setPours] = useState<readonly Pour[]>([]);
   const [awake, setAwake] = useState(false);
   const [problems, setProblems] = useState<readonly string[]>([]);
   const [said, setSaid] = useState('');
-  const [conflicts, setConflicts] = useState<readonly Conflict[]>([]);
+  const [conflicts, setConflicts] = useState<readonly (Conflict & { readonly from: 'file' | 'tab' })[]>([]);
+  // What the device would not take, for want of room: shown, kept in hand, and tried again with the next change.
+  const unkept = useRef<readonly Pour[]>([]);
+  const [waiting, setWaiting] = useState(0);
   const [editing, setEditing] = useState<Pour | 'new'>();
   const [draft, setDraft] = useState<DayDraft>();
   const [undo, setUndo] = useState<Pour>();
@@ -45,7 +59,7 @@ export function PourLog({ book, defects, books }: LogProps) {
 
   const load = async (): Promise<readonly Pour[]> => {
     const kept = await readKept();
-    setPours(kept.pours);
+    setPours(mergePours(kept.pours, unkept.current).pours);
     if (kept.problem !== undefined) setProblems([kept.problem]);
     return kept.pours;
   };
@@ -79,13 +93,33 @@ export function PourLog({ book, defects, books }: LogProps) {
     if (pours.length > 0 && !fits) void import('./learned.tsx').then(setFits);
   }, [pours.length]);
 
-  /** Shows first, keeps next, and says when it was not kept. */
-  async function keep(put: readonly Pour[], message: string, remove: readonly string[] = []): Promise<void> {
-    const ids = new Set([...put.map(({ id }) => id), ...remove]);
+  useEffect(() => {
+    if (waiting === 0) return undefined;
+    const warn = (event: BeforeUnloadEvent): void => event.preventDefault();
+    addEventListener('beforeunload', warn);
+    return () => removeEventListener('beforeunload', warn);
+  }, [waiting]);
+
+  /** Shows first, keeps next, and says when it was not kept or was changed in another tab meanwhile. */
+  async function keep(put: readonly Pour[], message: string, remove: readonly Pour[] = []): Promise<void> {
+    const ids = new Set([...put, ...remove].map(({ id }) => id));
     setPours([...now.current.filter(({ id }) => !ids.has(id)), ...put].sort(byDay));
     setSaid(message);
-    const problem = await keepPours(put, remove);
-    setProblems(problem === undefined ? [] : [problem]);
+    const all = [...unkept.current.filter(({ id }) => !ids.has(id)), ...put];
+    const kept = await keepPours(all, remove);
+    unkept.current = kept.problem === undefined ? [] : all;
+    setWaiting(unkept.current.length);
+    setProblems(kept.problem === undefined ? [] : [kept.problem]);
+    if (kept.conflicts.length > 0)
+      setConflicts((before) => [
+        ...before,
+        ...kept.conflicts.map((one) => ({ ...one, from: 'tab' as const })),
+      ]);
+    if (kept.stayed.length > 0)
+      setSaid(
+        `“${kept.stayed[0]!.plan.name}” was changed in another tab meanwhile, so it stays. Look at it, then take it away again.`,
+      );
+    if (kept.conflicts.length + kept.stayed.length + kept.older > 0) await load();
   }
 
   async function bring(there: readonly Pour[]): Promise<void> {
@@ -96,7 +130,7 @@ export function PourLog({ book, defects, books }: LogProps) {
       put,
       `${merged.added} new, ${merged.renewed} brought up to date, ${merged.conflicts.length} to decide.`,
     );
-    setConflicts(merged.conflicts);
+    setConflicts(merged.conflicts.map((one) => ({ ...one, from: 'file' as const })));
   }
 
   async function read(file: File): Promise<void> {
@@ -109,15 +143,20 @@ export function PourLog({ book, defects, books }: LogProps) {
     if (found.problems.length > 0) setProblems(found.problems);
   }
 
-  /** Accepted by the reader: the loss goes into the plan that is open, where it can be changed back. */
-  function useLoss(share: number): void {
+  /** Accepted by the reader: the number goes into the plan that is open, where it can be changed back. */
+  function useOwn(texts: Readonly<Record<string, string>>, what: string, metal?: string): void {
     const { shelf } = loadShelf({ name: 'Lamp shield', texts: {} });
     const plan = shelf.plans[shelf.open]!;
-    const text = `${Number((100 * share).toPrecision(2))} %`;
-    const problem = saveShelf(
-      withOpen(shelf, { ...plan, texts: { ...plan.texts, 'metal.loss.melting': text } }),
+    const its = typeof plan.texts['metal'] === 'string' ? plan.texts['metal'] : 'silicon-bronze';
+    if (metal !== undefined && metal !== its) {
+      setSaid(`“${plan.name}” is of another metal, so ${what} does not hold for it. Nothing is changed.`);
+      return;
+    }
+    const problem = saveShelf(withOpen(shelf, { ...plan, texts: { ...plan.texts, ...texts } }));
+    setSaid(
+      problem ??
+        `“${plan.name}” now reckons with ${what}, ${Object.values(texts).join(', ')}. The plan shows the book’s beside it; empty its field there to go back.`,
     );
-    setSaid(problem ?? `“${plan.name}” now reckons with a loss of ${text}.`);
   }
 
   const invented = pours.filter((pour) => pour.invented);
@@ -130,6 +169,11 @@ export function PourLog({ book, defects, books }: LogProps) {
           {problems.map((text) => (
             <p>{text}</p>
           ))}
+          {waiting > 0 && (
+            <button type="button" onClick={() => void keep([], 'Tried again.')}>
+              Try again
+            </button>
+          )}
         </div>
       )}
       <div class="row on-screen">
@@ -169,16 +213,7 @@ export function PourLog({ book, defects, books }: LogProps) {
           Print
         </button>
         {invented.length > 0 ? (
-          <button
-            type="button"
-            onClick={() =>
-              void keep(
-                [],
-                'The invented pours are taken away.',
-                invented.map(({ id }) => id),
-              )
-            }
-          >
+          <button type="button" onClick={() => void keep([], 'The invented pours are taken away.', invented)}>
             Take the mill’s log away
           </button>
         ) : (
@@ -214,12 +249,14 @@ export function PourLog({ book, defects, books }: LogProps) {
       {conflicts.map((conflict) => (
         <section class="conflict" role="group" aria-label="Two copies of one pour">
           <p>
-            “{conflict.here.plan.name}” of {conflict.here.day} was changed here and in the file. Which stands?
+            “{conflict.here.plan.name}” of {conflict.here.day} was changed{' '}
+            {conflict.from === 'file' ? 'here and in the file' : 'in another tab while you wrote'}. Which
+            stands?
           </p>
           <dl>
             {(['here', 'there'] as const).map((side) => (
               <div>
-                <dt>{side === 'here' ? 'On this device' : 'In the file'}</dt>
+                <dt>{sides[conflict.from][side].name}</dt>
                 <dd>{lineOf(conflict[side])}</dd>
                 <button
                   type="button"
@@ -228,7 +265,7 @@ export function PourLog({ book, defects, books }: LogProps) {
                     setConflicts(conflicts.filter((other) => other !== conflict));
                   }}
                 >
-                  {side === 'here' ? 'Keep this device’s' : 'Take the file’s'}
+                  {sides[conflict.from][side].press}
                 </button>
               </div>
             ))}
@@ -262,7 +299,7 @@ export function PourLog({ book, defects, books }: LogProps) {
           <p>Nothing yet. Three weighed pours give your losses, three timed sections your mould constant.</p>
         )}
         {pours.length > 0 && fits && (
-          <fits.Learned pours={own.length > 0 ? own : invented} book={book} onUseLoss={useLoss} />
+          <fits.Learned pours={own.length > 0 ? own : invented} book={book} onUse={useOwn} />
         )}
       </section>
 
@@ -293,7 +330,7 @@ export function PourLog({ book, defects, books }: LogProps) {
                   type="button"
                   onClick={() => {
                     setUndo(pour);
-                    void keep([], `“${pour.plan.name}” of ${pour.day} is taken away.`, [pour.id]);
+                    void keep([], `“${pour.plan.name}” of ${pour.day} is taken away.`, [pour]);
                   }}
                 >
                   Take away

@@ -159,7 +159,7 @@ export function PartFile(props: PartProps) {
     ask({ kind: 'settle', unit: as, shrink: size === 'pattern' ? 1 / (1 + contraction) : 1, fineness: how });
   }
 
-  async function take(file: Blob, name: string, its = metal): Promise<void> {
+  function take(file: Blob, name: string, its = metal): void {
     if (file.size > 600_000_000) {
       setRefused('The file has more than 600 MB, which is not read here. Save it with fewer triangles.');
       return;
@@ -177,13 +177,7 @@ export function PartFile(props: PartProps) {
     setGated(undefined);
     setPictures(new Map());
     setMetal(its);
-    try {
-      const bytes = await file.arrayBuffer();
-      ask({ kind: 'open', bytes, name }, [bytes]);
-    } catch {
-      setBusy(undefined);
-      setRefused('The file could not be read from this device.');
-    }
+    ask({ kind: 'open-file', file, name });
   }
 
   async function fetchFitting({ href, file, metal: its }: PartProps['fittings'][number]): Promise<void> {
@@ -191,7 +185,7 @@ export function PartFile(props: PartProps) {
     try {
       const answer = await fetch(href);
       if (!answer.ok) throw new Error(String(answer.status));
-      await take(await answer.blob(), file, its);
+      take(await answer.blob(), file, its);
     } catch {
       setBusy(undefined);
       setRefused('The mill’s own part could not be fetched. Try again when you are connected.');
@@ -251,7 +245,7 @@ export function PartFile(props: PartProps) {
           event.preventDefault();
           setOver(false);
           const [file] = event.dataTransfer?.files ?? [];
-          if (file) void take(file, file.name);
+          if (file) take(file, file.name);
         }}
       >
         <h2 id="which">Which part?</h2>
@@ -263,7 +257,7 @@ export function PartFile(props: PartProps) {
               accept=".stl,.obj,.3mf"
               onChange={(event) => {
                 const [file] = event.currentTarget.files ?? [];
-                if (file) void take(file, file.name);
+                if (file) take(file, file.name);
                 event.currentTarget.value = '';
               }}
             />
