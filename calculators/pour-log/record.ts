@@ -78,8 +78,11 @@ export function readLog(text: string): ReadLog {
     return { pours: [], problems: ['This is no pour log: the file is not JSON, or it was cut short.'] };
   }
   // A copy of all that these pages keep holds the log too.
-  const ours = isRecord(data) && (data['format'] === logFormat || data['kind'] === 'warm-mould-backup');
-  if (!ours || !Array.isArray(data['pours']))
+  if (
+    !isRecord(data) ||
+    (data['format'] !== logFormat && data['kind'] !== 'warm-mould-backup') ||
+    !Array.isArray(data['pours'])
+  )
     return { pours: [], problems: ['This is no pour log of these pages.'] };
   const problems: string[] = [];
   const version = data['version'];
