@@ -122,14 +122,20 @@ test('a plan of this device lends its sections and what it predicted', { tag: on
 const fullAfter = (page: Page, times: number, error: string): Promise<void> =>
   page.evaluate(
     ([from, name]) => {
-      const { put } = IDBObjectStore.prototype;
+      const own = Object.getOwnPropertyDescriptor(IDBObjectStore.prototype, 'put')!;
+      const put = own.value as (this: IDBObjectStore, value: unknown) => IDBRequest<IDBValidKey>;
       let done = 0;
-      Object.assign(window, { roomAgain: () => (IDBObjectStore.prototype.put = put) });
-      IDBObjectStore.prototype.put = function (...given: Parameters<typeof put>) {
-        done += 1;
-        if (done > from) throw new DOMException('', name);
-        return put.apply(this, given);
-      };
+      Object.assign(window, {
+        roomAgain: () => Object.defineProperty(IDBObjectStore.prototype, 'put', own),
+      });
+      Object.defineProperty(IDBObjectStore.prototype, 'put', {
+        ...own,
+        value: function (this: IDBObjectStore, value: unknown) {
+          done += 1;
+          if (done > from) throw new DOMException('', name);
+          return put.call(this, value);
+        },
+      });
     },
     [times, error] as const,
   );
