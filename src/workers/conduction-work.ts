@@ -1,6 +1,6 @@
 import { acrossThinnest } from '../../calculators/models/conduction/across.ts';
 import type { Case } from '../../calculators/models/conduction/case.ts';
-import type { Engine } from '../../calculators/models/conduction/engine.ts';
+import { temperatures, type Engine } from '../../calculators/models/conduction/engine.ts';
 import { exactEngine } from '../../calculators/models/conduction/exact-engine.ts';
 import { freezing, type Freezing } from '../../calculators/models/conduction/freeze.ts';
 import { metalCells, sizeOf, volumeOf, type Three } from '../../calculators/models/conduction/mesh.ts';
@@ -125,11 +125,7 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       return;
     }
     const staircase = laid.cubes && given.mesh.share !== undefined;
-    const picture = (newest: 0 | 1): Float32Array =>
-      Float32Array.from(
-        engine.temperature[newest].subarray(engine.guard, engine.guard + given.mesh.region.length),
-        (warm) => warm + engine.zero,
-      );
+    const picture = (newest: 0 | 1): Float32Array => temperatures(engine, newest);
     const frames = keeper(Math.min(wanted, Math.ceil(mostInFrames / given.mesh.region.length)), given);
     frames.keep(0, () => picture(0));
     const across = acrossThinnest(given.mesh, laid.mirror, staircase ? 0.05 : 0);

@@ -46,3 +46,11 @@ export function totalHeat(engine: Engine, newest: 0 | 1): number {
   }
   return sum;
 }
+
+/** Of every cell, K. Asked many times while a part freezes: a plain loop, for a mapped copy takes thirty times as long. */
+export function temperatures({ temperature, mesh, guard, zero }: Engine, newest: 0 | 1): Float32Array {
+  const own = temperature[newest];
+  const all = new Float32Array(mesh.region.length);
+  for (let cell = 0; cell < all.length; cell += 1) all[cell] = own[cell + guard]! + zero;
+  return all;
+}

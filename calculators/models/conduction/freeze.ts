@@ -1,7 +1,7 @@
 import type { Watch } from '../../core/model.ts';
 import type { Case } from './case.ts';
 import { exactEngine } from './exact-engine.ts';
-import type { Engine } from './engine.ts';
+import { temperatures, type Engine } from './engine.ts';
 import { march, type March, type Moment } from './march.ts';
 import { centreOf, type Place } from './mesh.ts';
 import { paceOf } from './pace.ts';
@@ -67,10 +67,7 @@ function resultOf(
     last: cell < 0 || rest.ended !== 'solid' ? undefined : { cell, place: centreOf(mesh, cell), time },
     traces: record.traces,
     hottest: Array.from({ length: given.others.length + 1 }, (_, region) => record.hottest[region]! + zero),
-    temperature: Float32Array.from(
-      { length: count },
-      (_, at) => engine.temperature[newest][at + guard]! + zero,
-    ),
+    temperature: temperatures(engine, newest),
     solid: Float32Array.from(metal, (at) => engine.curve.solidOf(engine.heat[newest][at + guard]!)),
     bytesPerCell: engine.bytes / count,
   };
