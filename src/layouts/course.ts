@@ -1,7 +1,8 @@
-import { getCollection, type CollectionEntry } from 'astro:content';
+import type { CollectionEntry } from 'astro:content';
 import { z } from 'astro/zod';
 import { load } from 'js-yaml';
 import text from '../../content/course.yaml?raw';
+import { whole } from '../lesson/whole.ts';
 
 const courseShape = z.strictObject({
   units: z.array(
@@ -34,7 +35,7 @@ export interface Place {
 
 /** The course in order. Stops the build with a sentence when the list and the lessons do not agree. */
 export async function readCourse(): Promise<Unit[]> {
-  const entries = new Map((await getCollection('lessons')).map((lesson) => [lesson.id, lesson]));
+  const entries = new Map((await whole('lessons')).map((lesson) => [lesson.id, lesson]));
   const { units } = courseShape.parse(load(text));
   const listed = new Set(units.flatMap((unit) => unit.lessons));
   for (const id of entries.keys()) {

@@ -1,4 +1,5 @@
-import { getCollection, type CollectionEntry } from 'astro:content';
+import type { CollectionEntry } from 'astro:content';
+import { whole } from '../lesson/whole.ts';
 import { readPlaces, type Place } from './course.ts';
 
 export interface PlacedExercise {
@@ -9,7 +10,7 @@ export interface PlacedExercise {
 
 /** Every exercise in the order of the course, with the lesson that sets it. */
 export async function readExercises(): Promise<PlacedExercise[]> {
-  const entries = new Map((await getCollection('exercises')).map((entry) => [entry.id, entry]));
+  const entries = new Map((await whole('exercises')).map((entry) => [entry.id, entry]));
   return (await readPlaces()).flatMap((place) =>
     place.lesson.data.exercises.map((id) => {
       const entry = entries.get(id);

@@ -1,9 +1,9 @@
-import { getCollection } from 'astro:content';
 import { z } from 'astro/zod';
 import { load } from 'js-yaml';
 import misconceptionText from '../../content/misconceptions.yaml?raw';
 import traineeText from '../../content/trainee-outcomes.yaml?raw';
 import { readPlaces, type Place } from './course.ts';
+import { whole } from '../lesson/whole.ts';
 
 const misconceptionShape = z.array(
   z.strictObject({ id: z.string(), area: z.string(), belief: z.string(), truth: z.string() }),
@@ -23,7 +23,7 @@ export interface Caught {
 
 /** What apprentices often believe, and which exercises catch it. */
 export async function readMisconceptions(): Promise<Caught[]> {
-  const exercises = await getCollection('exercises');
+  const exercises = await whole('exercises');
   return misconceptionShape.parse(load(misconceptionText)).map(({ id, ...rest }) => ({
     ...rest,
     by: exercises

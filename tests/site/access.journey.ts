@@ -121,6 +121,48 @@ test('an exercise says its question, its field and its verdict', async ({ page }
   ).toBe(true);
 });
 
+/** A page with each island on it. */
+const islands: readonly (readonly [path: string, island: string])[] = [
+  ['formulas/filling/velocity/', '.calculator'],
+  ['formulas/sand/warm-through/', '.model-card'],
+  ['exercises/', 'main'],
+  ['exercises/mass-of-the-clapper/', '.exercise'],
+  ['find/', 'main'],
+  ['connect/', 'main'],
+  ['plan/', '.plan'],
+  ['pour-day/', 'main'],
+  ['log/', '.log'],
+  ['freeze/', 'main'],
+  ['part/', 'main'],
+  ['sets/build/', 'main'],
+  ['sets/do/', 'main'],
+  ['sets/mark/', 'main'],
+  ['offline/', 'main'],
+];
+
+for (const [path, island] of islands) {
+  test(`/${path} names each control and says changes aloud`, { tag: onDesk }, async ({ page }) => {
+    await page.goto(path);
+    const place = page.locator(island).first();
+    await place.hover();
+    await expect(page.locator('astro-island:not([ssr])').first()).toBeAttached({ timeout: 20_000 });
+    const controls = (await place.ariaSnapshot())
+      .split('\n')
+      .filter((line) =>
+        /^\s*- (?:button|link|textbox|combobox|checkbox|radio|spinbutton|slider|searchbox)\b/.test(line),
+      );
+    expect(controls.length).toBeGreaterThan(0);
+    expect(
+      controls.filter((line) => !/^\s*- \w+ ["/]/.test(line)),
+      'controls without a name',
+    ).toEqual([]);
+    await expect(
+      place.locator('[aria-live], [role=status], [role=alert], output').first(),
+      'a place that is read out when it changes',
+    ).toBeAttached();
+  });
+}
+
 test('the plan says its fields and its decisions', async ({ page }) => {
   await page.goto('plan/');
   await expect(page.locator('.plan')).toHaveAttribute('data-awake', 'true');

@@ -74,6 +74,26 @@ test('a plan survives a reload, is copied, deleted and brought back', async ({ p
   await expect(page.getByLabel('Name', { exact: true })).toHaveValue('Lamp shield copy');
 });
 
+test(
+  'two tabs see one shelf, and neither loses the other’s plan',
+  { tag: onDesk },
+  async ({ page, context }) => {
+    test.setTimeout(120_000);
+    await open(page);
+    const other = await context.newPage();
+    await open(other, page.url());
+    await page.getByRole('button', { name: 'Copy', exact: true }).click();
+    await expect(page.getByLabel('Name', { exact: true })).toHaveValue('Lamp shield copy');
+    const kept = other.getByLabel('Open', { exact: true });
+    await expect(kept.locator('option')).toHaveCount(2);
+    await expect(other.getByLabel('Name', { exact: true })).toHaveValue('Lamp shield');
+    await head(other).fill('77');
+    await open(page);
+    await expect(page.getByLabel('Open', { exact: true }).locator('option')).toHaveCount(2);
+    await other.close();
+  },
+);
+
 test('a link carries the plan, and a broken one says what it lost and keeps the rest', async ({ page }) => {
   await open(page, 'plan/#pour-plan:plan=Latch&head=90+mm&colour=red&suction.gauge=%E0%A4%A');
   await expect(page.getByLabel('Name', { exact: true })).toHaveValue('Latch');
