@@ -443,9 +443,10 @@ function titleOf(row: FormRow, spec: ListInput, at: number): string {
   return typeof text === 'string' && text.trim() !== '' ? text.trim() : `Number ${at + 1}`;
 }
 
-/** The first numbers of a row, for its closed fold. */
+/** The first sizes of a row, for its closed fold; a count among them would read as one. */
 function digest(row: FormRow, spec: ListInput): string {
   return asked(row, spec)
+    .filter(([, cell]) => cell.kind === 'quantity' && cell.unit !== '1')
     .map(([cell]) => row[cell])
     .filter((cell): cell is Entry => isEntry(cell) && cell.text.trim() !== '')
     .slice(0, 3)

@@ -38,6 +38,8 @@ describe('the day of a pour', () => {
     expect(of('charge').number).toBe(printQuantity(result.values['charge']!, 'g'));
     expect(of('pour').clock?.seconds).toBe(result.values['melt.window']);
     expect(of('hold').clock?.seconds).toBe(result.values['release']);
+    expect(of('melt').number).toBe('1135 °C');
+    expect(of('mould').number).toBe('150 °C');
     expect(of('pour').clock?.kind).toBe('window');
     expect(of('hold').clock?.kind).toBe('wait');
   });

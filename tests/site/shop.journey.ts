@@ -114,6 +114,11 @@ test('a pour is followed at the bench, timed, and nothing is lost when the phone
   await page.reload();
   await page.getByRole('button', { name: 'Back' }).click();
   await expect(page.getByLabel('Note')).toHaveValue('a little splash');
+  // A glove hits the wrong key: the pour comes back with everything in it.
+  await page.getByRole('button', { name: 'New pour' }).click();
+  await expect(page.getByLabel('Extraction runs')).not.toBeChecked();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByLabel('Note')).toHaveValue('a little splash');
 });
 
 /** A picture of 1400 by 700 pixels, drawn in the browser so that it is a whole file. */

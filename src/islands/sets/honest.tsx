@@ -10,7 +10,7 @@ export function Honest({ sealed }: { readonly sealed: boolean }) {
       </p>
       <p>
         Marks are worked out again by your instructor from the set, so a mark cannot be sent in. A file
-        changed by accident is noticed. A careful forger of his own answers is not: ask again at the bench.
+        changed by accident is noticed. Somebody who forges answers with care is not: ask again at the bench.
       </p>
       <p>
         {sealed
