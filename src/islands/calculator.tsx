@@ -1,6 +1,6 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Formula, SymbolSpec } from '../../calculators/core/formula.ts';
-import { printQuantity, printWithSpread } from '../../calculators/core/print.ts';
+import { printQuantity, printWithSpread, unitLabel } from '../../calculators/core/print.ts';
 import type { Spread } from '../../calculators/core/spread.ts';
 import { toSI, type UnitSymbol } from '../../calculators/core/units.ts';
 import {
@@ -440,6 +440,30 @@ export function Calculator(props: CalculatorProps) {
       <p class="status" role="status">
         {said}
       </p>
+      {card && (
+        <dl class="on-paper beside">
+          {variables
+            .filter((symbol) => symbol !== find)
+            .map((symbol) => {
+              const { text, unit, spread: doubt } = entries[symbol]!;
+              return (
+                <div key={symbol}>
+                  <dt>{specs[symbol]!.name}</dt>
+                  <dd>
+                    {text.trim()} {unitLabel(unit)}
+                    {doubt.trim() !== '' && ` ± ${doubt.trim()}`}
+                  </dd>
+                </div>
+              );
+            })}
+          <div>
+            <dt>{found.name}</dt>
+            <dd>
+              <strong>{result === '' || unread ? 'no answer' : result}</strong>
+            </dd>
+          </div>
+        </dl>
+      )}
     </section>
   );
 }

@@ -9,7 +9,7 @@ import type {
   QuantityInput,
   TextInput,
 } from '../../calculators/core/model.ts';
-import { printNumber, unitLabel } from '../../calculators/core/print.ts';
+import { plainNumber, unitLabel } from '../../calculators/core/print.ts';
 import { warningsFor } from '../../calculators/core/solve.ts';
 import { fromSI, unit } from '../../calculators/core/units.ts';
 import { homeUnit, type Entry } from './entries.ts';
@@ -241,7 +241,9 @@ function rangeText(spec: QuantityInput): string {
   if (!spec.range) return '';
   const symbol = homeUnit(spec);
   const at = (value: number): string =>
-    printNumber(fromSI(value * unit(spec.unit).factor + unit(spec.unit).offset, symbol), { figures: 3 });
+    plainNumber(fromSI(value * unit(spec.unit).factor + unit(spec.unit).offset, symbol), {
+      figures: 3,
+    }).replace('-', '−');
   return `Between ${at(spec.range[0])} and ${at(spec.range[1])} ${unitLabel(symbol)}`.trim() + '.';
 }
 
