@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { unitLabel } from '../../calculators/core/print.ts';
 import { unitChoices, type Reading } from '../../calculators/core/quantity.ts';
-import { findUnit, type UnitSymbol } from '../../calculators/core/units.ts';
+import type { UnitSymbol } from '../../calculators/core/units.ts';
 import { inUnit, mayBeNegative, negated, settled, stepped, type Entry, type EntrySpec } from './entries.ts';
 import '../styles/calculator.css';
 
@@ -25,14 +25,9 @@ export interface FieldProps {
   readonly note?: string | undefined;
 }
 
-/** A message as a sentence: a capital first, a stop at the end, and no line broken between number and unit. */
+/** A message as a sentence: a capital first and a stop at the end. */
 export const sentence = (text: string): string =>
-  together(`${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.?:]$/.test(text) ? '' : '.'}`);
-
-const together = (text: string): string =>
-  text.replace(/(\d) ([^\s\d,;:.)]+)/g, (all, digit: string, word: string) =>
-    findUnit(word) ? `${digit}\u00a0${word}` : all,
-  );
+  `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.?:]$/.test(text) ? '' : '.'}`;
 
 /** A unit chooser; a single unit stands as text. */
 export function UnitChoice(props: {

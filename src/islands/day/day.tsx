@@ -3,7 +3,6 @@ import type { Books } from '../form-entries.ts';
 import type { PlanReply, PlanRequest } from '../../workers/plan-run.ts';
 import { planFromFragment } from '../plan/sharing.ts';
 import { loadShelf, type Plan } from '../plan/store.ts';
-import { sentence } from '../field.tsx';
 import { smallPhoto } from '../small-photo.ts';
 import { allowSound, maySleep, signal, stayAwake } from './bench-aids.ts';
 import { blank, diaryText, loadDiary, printClock, saveDiary, type Diary } from './diary.ts';
@@ -180,9 +179,7 @@ export function PourDay({ books, planPage, logPage, first }: DayProps) {
         <h2 id="day-title" ref={heading} tabIndex={-1}>
           {screen.title}
         </h2>
-        {screen.number !== undefined && (
-          <p class="day-number">{screen.number.replace(/(\d) /g, '$1\u00a0')}</p>
-        )}
+        {screen.number !== undefined && <p class="day-number">{screen.number}</p>}
         {screen.clock && (
           <Running
             key={screen.id}
@@ -193,7 +190,7 @@ export function PourDay({ books, planPage, logPage, first }: DayProps) {
           />
         )}
         {screen.says.map((text) => (
-          <p>{sentence(text)}</p>
+          <p>{text}</p>
         ))}
         {screen.ticks.map((tick) => {
           const name = `${screen.id}:${tick}`;
