@@ -87,7 +87,7 @@ function feedbackSheet({ attempt, remarks, library }: FeedbackSheetProps) {
               {question.parts.map(({ id, answer, marked: part }) => (
                 <p key={id}>
                   You wrote: <bdi class="as-written">{answer.trim() === '' ? 'nothing' : answer}</bdi>.{' '}
-                  {part.says.join(' ')}
+                  {answer.trim() === '' ? '' : part.says.join(' ')}
                 </p>
               ))}
               {marks < question.of && exercise.kind !== 'text' && (
