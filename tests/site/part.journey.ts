@@ -88,14 +88,14 @@ test(
     tag: onDesk,
   },
   async ({ page }) => {
-    test.setTimeout(300_000);
+    test.setTimeout(480_000);
     await open(page);
     await page.getByRole('button', { name: 'Index pointer' }).click();
     await ready(page);
     await page.getByLabel('Cells').selectOption('quick');
     await ready(page);
     await page.getByLabel('Also metal').selectOption('button');
-    await expect(page.getByText(/^Gate and button add 1\.95 cm³/)).toBeVisible({ timeout: 60_000 });
+    await expect(page.getByText(/^Gate and button add 1\.95 cm³/)).toBeVisible({ timeout: 150_000 });
     await ready(page);
     await page.getByRole('button', { name: 'Where does it freeze last?' }).click();
     await expect(page.locator('.answer li').first()).toContainText('in the button');
