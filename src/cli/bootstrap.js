@@ -25,6 +25,7 @@ const plans = {
     ['unit', 'Unit, property and published checks'],
     ['build', 'Site build'],
     ['links', 'Links'],
+    ['weights', 'Script of each page against its budget'],
     ['journeys', 'Journeys in a browser'],
   ],
 };

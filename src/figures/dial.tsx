@@ -74,7 +74,7 @@ export function Dial({ id, label, unit, values, at, change, exactly }: DialProps
           {said || (
             <>
               {shown(values[0]!)} to {shown(values[last]!)}
-              <span class="by-key">, keys ↑ ↓ step</span>
+              <span class="by-key">{', keys ↑\u00a0↓ step'}</span>
             </>
           )}
         </small>

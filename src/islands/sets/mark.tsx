@@ -6,7 +6,7 @@ import {
   type Marker,
   type Remark,
 } from '../../../calculators/exercises/sets/class-table.ts';
-import { classCsv, type Separator } from '../../../calculators/exercises/sets/csv.ts';
+import type { Separator } from '../../../calculators/exercises/sets/csv.ts';
 import {
   emptyBook,
   readMarkBook,
@@ -16,7 +16,6 @@ import {
   type MarkBook,
 } from '../../../calculators/exercises/sets/mark-book.ts';
 import { markerFor } from '../../../calculators/exercises/sets/marking-hand-ins.ts';
-import { resultsJson, xapiStatements } from '../../../calculators/exercises/sets/records.ts';
 import {
   gradedSet,
   type GradedSet,
@@ -47,6 +46,9 @@ const startOf = async (file: File): Promise<string> =>
         .slice(0, 200)
         .text()
         .catch(() => '');
+
+/** Fetched when the first file of its kind is saved. */
+const records = () => import('../../../calculators/exercises/sets/records.ts');
 
 const empty: Run = { attempts: [], refused: [] };
 
@@ -295,10 +297,12 @@ export function MarkSets({ bank }: { readonly bank: string }) {
               <button
                 type="button"
                 onClick={() =>
-                  saveFile(
-                    `${fileName(set.title)}.csv`,
-                    classCsv(set, rows, book.remarks, separator),
-                    'text/csv',
+                  void import('../../../calculators/exercises/sets/csv.ts').then(({ classCsv }) =>
+                    saveFile(
+                      `${fileName(set.title)}.csv`,
+                      classCsv(set, rows, book.remarks, separator),
+                      'text/csv',
+                    ),
                   )
                 }
               >
@@ -307,9 +311,11 @@ export function MarkSets({ bank }: { readonly bank: string }) {
               <button
                 type="button"
                 onClick={() =>
-                  saveFile(
-                    `${fileName(set.title, 'results')}.json`,
-                    resultsJson(set, rows, run.refused, book.remarks),
+                  void records().then(({ resultsJson }) =>
+                    saveFile(
+                      `${fileName(set.title, 'results')}.json`,
+                      resultsJson(set, rows, run.refused, book.remarks),
+                    ),
                   )
                 }
               >
@@ -318,9 +324,11 @@ export function MarkSets({ bank }: { readonly bank: string }) {
               <button
                 type="button"
                 onClick={() =>
-                  saveFile(
-                    `${fileName(set.title, 'xapi')}.json`,
-                    xapiStatements(rows, book.remarks, location.origin),
+                  void records().then(({ xapiStatements }) =>
+                    saveFile(
+                      `${fileName(set.title, 'xapi')}.json`,
+                      xapiStatements(rows, book.remarks, location.origin),
+                    ),
                   )
                 }
               >
