@@ -31,6 +31,8 @@ test.describe('every figure answers to the keyboard', { tag: onDesk }, () => {
       const figures = page.locator('figure.drawing').filter({ has: page.locator('.dial') });
       for (const figure of await figures.all()) {
         await figure.scrollIntoViewIfNeeded();
+        // Some wake when they come into view, some only when they are reached for.
+        await figure.locator('input, select, button').first().focus();
         await expect(figure.locator('astro-island')).not.toHaveAttribute('ssr');
         await expect(figure.getByRole('img').first()).toHaveAttribute('aria-label', /\w{3}/);
         await expect(figure.locator('details table tbody tr').first()).toBeAttached();
