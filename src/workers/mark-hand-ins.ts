@@ -8,6 +8,18 @@ export interface Piece {
   readonly content: File | string;
 }
 
+/** What a dropped file is, by how it begins, when it is not a hand-in. */
+export type Kind = 'set' | 'key' | 'mark-book';
+
+export async function kindOf(file: File): Promise<Kind | undefined> {
+  if (file.size > 60_000_000) return undefined;
+  const start = await file
+    .slice(0, 200)
+    .text()
+    .catch(() => '');
+  return /"format":\s*"warm-mould-(set|key|mark-book)"/.exec(start)?.[1] as Kind | undefined;
+}
+
 /** By the set's hash. */
 export type Markers = ReadonlyMap<string, Marker>;
 

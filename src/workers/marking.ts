@@ -4,10 +4,11 @@ import type { GradedSet } from '../../calculators/exercises/sets/set-file.ts';
 import { inflate } from '../platform/deflate.ts';
 import { openerWith, type KeyFile } from '../platform/seal.ts';
 import { workshopFor } from './library.ts';
-import { outcomeOf, type Markers, type Piece } from './mark-hand-ins.ts';
+import { kindOf, outcomeOf, type Markers, type Piece } from './mark-hand-ins.ts';
 
-/** What the worker is asked: first what to mark by, then pieces, some at a time. */
+/** What the worker is asked: what files are, what to mark by, then pieces, some at a time. */
 export type Request =
+  | { readonly files: readonly File[]; readonly answer: MessagePort }
   | { readonly sets: readonly GradedSet[]; readonly keys: readonly KeyFile[] }
   | { readonly turn: number; readonly from: number; readonly pieces: readonly Piece[] };
 export interface Reply {
@@ -27,6 +28,11 @@ async function markerOf(set: GradedSet): Promise<Markers> {
 }
 
 addEventListener('message', ({ data }: MessageEvent<Request>) => {
+  if ('files' in data) {
+    const { files, answer } = data;
+    void Promise.all(files.map(kindOf)).then((kinds) => answer.postMessage(kinds));
+    return;
+  }
   if ('sets' in data) {
     sets = data.sets;
     for (const set of sets) if (!known.has(set.hash)) known.set(set.hash, markerOf(set));

@@ -23,29 +23,22 @@ import {
   type SetFile,
 } from '../../../calculators/exercises/sets/set-file.ts';
 import { readKey, type KeyFile } from '../../platform/seal.ts';
-import { Analysis } from './analysis.tsx';
 import { fileName, saveFile, setFromLink, setFromText } from './carrying.ts';
 import { Feedback } from './feedback.tsx';
-import { codesIn, createMarking, pieceOf, type Piece, type Run } from './marking-run.ts';
+import { codesIn, createMarking, pieceOf, type Kind, type Piece, type Run } from './marking-run.ts';
 import { keepSet, keptFile, keptSets, loadBook, saveBook } from './shelf.ts';
 import { ClassTable, TotalsTable } from './tables.tsx';
 import { changedModels, workshopFor } from './workshop.ts';
 import '../../styles/exercise.css';
 import '../../styles/sets.css';
 
+type AnalysisOf = typeof import('./analysis.tsx').Analysis;
+
 interface Bench {
   readonly set: GradedSet;
   readonly library: Library;
   readonly marker: Marker;
 }
-
-const startOf = async (file: File): Promise<string> =>
-  file.size > 60_000_000
-    ? ''
-    : file
-        .slice(0, 200)
-        .text()
-        .catch(() => '');
 
 /** Fetched when the first file of its kind is saved. */
 const records = () => import('../../../calculators/exercises/sets/records.ts');
@@ -70,6 +63,12 @@ export function MarkSets({ bank }: { readonly bank: string }) {
   const [pasted, setPasted] = useState('');
   const marking = useMemo(createMarking, []);
   useEffect(() => marking.close, []);
+  const [Analysis, setAnalysis] = useState<AnalysisOf>();
+  // What the class shows comes behind the table.
+  useEffect(() => {
+    if (run.attempts.length > 0 && !Analysis)
+      void import('./analysis.tsx').then((found) => setAnalysis(() => found.Analysis));
+  }, [run]);
 
   const addSet = async (file: SetFile): Promise<void> => {
     const set = gradedSet(file);
@@ -126,16 +125,16 @@ export function MarkSets({ bank }: { readonly bank: string }) {
   /** Sets, keys, mark books and hand-ins may all be dropped together. */
   const take = async (files: Iterable<File>): Promise<void> => {
     const all = [...files];
-    const starts = await Promise.all(all.map(startOf));
+    const kinds = await marking.kinds(all);
     const handIns: Piece[] = [];
     for (const [at, file] of all.entries()) {
-      const kind = /"format":\s*"warm-mould-(set|key|mark-book)"/.exec(starts[at]!)?.[1];
+      const kind = kinds[at];
       if (kind === undefined) handIns.push(pieceOf(file));
       else await takeOne(kind, file);
     }
     if (handIns.length > 0) setPieces((now) => [...now, ...handIns]);
   };
-  const takeOne = async (kind: string, file: File): Promise<void> => {
+  const takeOne = async (kind: Kind, file: File): Promise<void> => {
     const text = await file.text();
     const read = kind === 'set' ? setFromText(text) : kind === 'key' ? readKey(text) : readMarkBook(text);
     if (!read.ok) return setProblems((now) => [...now, `${file.name}: ${read.reason}`]);
@@ -339,7 +338,7 @@ export function MarkSets({ bank }: { readonly bank: string }) {
               </button>
             </div>
             <ClassTable set={set} rows={rows} remarks={book.remarks} libraries={libraries} remark={remark} />
-            <Analysis set={set} rows={rows} remarks={book.remarks} />
+            {Analysis && <Analysis set={set} rows={rows} remarks={book.remarks} />}
             <Feedback rows={rows} remarks={book.remarks} libraries={libraries} />
           </section>
         ))}

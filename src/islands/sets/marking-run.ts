@@ -8,10 +8,10 @@ import { codeMark, type Opener } from '../../../calculators/exercises/sets/hand-
 import type { GradedSet } from '../../../calculators/exercises/sets/set-file.ts';
 import { inflate } from '../../platform/deflate.ts';
 import { openerWith, type KeyFile } from '../../platform/seal.ts';
-import { outcomeOf, type Markers, type Piece } from '../../workers/mark-hand-ins.ts';
+import { kindOf, outcomeOf, type Kind, type Markers, type Piece } from '../../workers/mark-hand-ins.ts';
 import type { Reply, Request } from '../../workers/marking.ts';
 
-export type { Piece } from '../../workers/mark-hand-ins.ts';
+export type { Kind, Piece } from '../../workers/mark-hand-ins.ts';
 export const pieceOf = (file: File): Piece => ({ source: file.name, content: file });
 
 /** Codes from pasted text, each from its mark to the next. */
@@ -39,11 +39,15 @@ export interface By {
 
 /** Marks every piece; `tell` hears how many are done. A later run makes an earlier one stop without an answer. */
 export interface Marking {
+  /** What each file is, looked at beside the page: to look at hundreds here would hold it. */
+  readonly kinds: (files: readonly File[]) => Promise<readonly (Kind | undefined)[]>;
   readonly prepare: (by: By) => void;
   readonly close: () => void;
   readonly run: (pieces: readonly Piece[], by: By, tell: (done: number) => void) => Promise<Run | undefined>;
 }
 
+/** Files fewer than this are looked at in the page. */
+const few = 20;
 /** Pieces that go to a worker at a time. */
 const together = 8;
 
@@ -67,6 +71,17 @@ export function createMarking(): Marking {
     }
     return workers ?? [];
   };
+  const kinds = async (files: readonly File[]): Promise<readonly (Kind | undefined)[]> => {
+    const [worker] = pool();
+    if (!worker || files.length < few) return Promise.all(files.map(kindOf));
+    return new Promise((done) => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = ({ data }: MessageEvent<readonly (Kind | undefined)[]>) => done(data);
+      // A worker that does not start says so, and the page looks itself.
+      worker.addEventListener('error', () => done(Promise.all(files.map(kindOf))), { once: true });
+      worker.postMessage({ files, answer: port2 } satisfies Request, [port2]);
+    });
+  };
   const prepare = ({ sets, keys }: By): void => {
     prepared = { sets, keys };
     for (const worker of pool()) worker.postMessage(prepared);
@@ -79,6 +94,7 @@ export function createMarking(): Marking {
   };
 
   return {
+    kinds,
     prepare,
     close,
     run: async (pieces, by, tell) => {

@@ -78,7 +78,12 @@ export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTable
         . Press a mark to see the answer.
       </p>
       <div class="scrolls" tabIndex={0} role="group" aria-label="Marks by learner and question">
-        <table class="class-table">
+        <table class="class-table by-question">
+          <colgroup>
+            <col class="learner" />
+            <col class="total" />
+            <col span={set.questions.length} />
+          </colgroup>
           <thead>
             <tr>
               <th scope="col">Learner</th>
