@@ -145,8 +145,9 @@ export async function solveModel(model: Model, call: Call, files: Files): Promis
   const start = performance.now();
   const result = model.run(values);
   const milliseconds = Math.round(1000 * (performance.now() - start)) / 1000;
+  const answered = result.checks.length > 0 || Object.values(result.values).some(Number.isFinite);
   return {
-    code: 0,
+    code: answered ? 0 : 1,
     out: call.options.has('json')
       ? JSON.stringify({ ...result, milliseconds }, null, 2)
       : resultText(model, result),

@@ -1,7 +1,7 @@
 import type { FindIndex } from './build.ts';
 import { kinds, type Kind } from './document.ts';
 import { othersFor } from './synonyms.ts';
-import { asSign, edits, wordsOf } from './words.ts';
+import { asSign, edits, withoutSizes, wordsOf } from './words.ts';
 
 export interface Found {
   readonly kind: Kind;
@@ -67,7 +67,7 @@ export function searchOf(index: FindIndex): Search {
   };
 
   return (typed, limit = 12) => {
-    const asked = wordsOf(typed);
+    const asked = wordsOf(withoutSizes(typed));
     const scores = new Float64Array(count);
     const hits = new Float64Array(count);
     let parts = 0;

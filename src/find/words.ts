@@ -48,7 +48,7 @@ const greek: Readonly<Record<string, string>> = {
 
 /** Words that say nothing about a page. */
 const idle = new Set(
-  'a an the of in on at to for from by with and or is are be it its this that my i do does can what which when how into as if per there'.split(
+  'a an the of in on at to for from by with and or is are be it its this that my i me we you do does can could may must shall should will would need have has get want what which when how into as if per there'.split(
     ' ',
   ),
 );
@@ -81,6 +81,15 @@ export function stem(word: string): string {
 /** The words of a text as they are indexed: folded, stemmed, without the idle ones. */
 export function wordsOf(text: string): string[] {
   return (folded(text).match(/[a-z0-9°%]+(?:\.\d+)?/g) ?? []).filter((word) => !idle.has(word)).map(stem);
+}
+
+const size =
+  /(^|\s)\d+(?:[.,]\d+)?\s*(?:k?pa|m?bar|in ?hg|mmhg|torr|psi|[mc]?m|in|inch(?:es)?|k?g|ozt?|dwt|lb|s|min|h|ml|l|°?[cfk])(?=[\s,?]|$)/gi;
+
+/** A question without the sizes in it, which are its numbers and not its matter; as it was where nothing else is asked. */
+export function withoutSizes(typed: string): string {
+  const rest = typed.replace(size, '$1');
+  return wordsOf(rest).length > 0 ? rest : typed;
 }
 
 /** A symbol or a unit as one word, whatever stands in it: `V/A`, `T_m`, `m/s²`. */

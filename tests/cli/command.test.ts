@@ -27,6 +27,12 @@ describe('the command line', () => {
     expect(answer.out).toMatch(/after the last section: [\d ]+ °C/);
   });
 
+  it('says why there is no answer, and counts it as none', async () => {
+    const answer = await run(['solve', 'freezing/transient', 'half-thickness=0 mm']);
+    expect(answer).toMatchObject({ code: 1 });
+    expect(answer.out).toContain('Half the thickness');
+  });
+
   it('prints how it is called, and counts a bare call as a wrong one', async () => {
     expect(await run(['--help'])).toMatchObject({ code: 0 });
     expect((await run([])).code).toBe(2);

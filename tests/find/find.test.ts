@@ -82,6 +82,21 @@ describe('the search', () => {
       );
   });
 
+  it('hears the matter of a question and not its sizes', () => {
+    expect(search('30 g bronze')[0]?.path).toMatch(/^materials\/.*bronze/);
+    const metal = ['lessons/how-much-metal/', 'formulas/charge/total/'];
+    expect(
+      search('how much metal do I need', 2)
+        .map(({ path }) => path)
+        .sort(),
+    ).toEqual(metal.sort());
+    expect(search('can I suck 40 kPa on a 120 mm span', 6).map(({ path }) => path)).toContain(
+      'formulas/sand/cake-bending/',
+    );
+    // Sizes alone still lead to the gauge.
+    expect(search('12 inHg')[0]?.path).toBe('formulas/vacuum/gauge/');
+  });
+
   it('finds nothing where there is nothing', () => {
     expect(search('')).toEqual([]);
     expect(search('   ')).toEqual([]);
