@@ -28,6 +28,11 @@ const payload = (name: string, text: string) => ({
   buffer: Buffer.from(text),
 });
 
+async function ownKey() {
+  const key = await makeKey('2026-03-01');
+  return { key, file: payload('key.json', writeKey(key)) };
+}
+
 /** Answers one question on the page as it was answered on paper. */
 async function put(page: Page, id: string, given: Given, items: readonly string[]): Promise<void> {
   const section = page.locator(`section[aria-labelledby="q-${id}-title"]`);
@@ -219,6 +224,38 @@ async function openFile(page: Page, file: SetFile): Promise<void> {
   await page.getByLabel('Your name').fill('Ada Brook');
   await page.getByRole('button', { name: 'Begin' }).click();
 }
+
+test('exercises are chosen by lesson and outcome, read before, previewed, sealed to a key at hand; a deleted set comes back', async ({
+  page,
+  context,
+}) => {
+  await awake(page, 'sets/build/');
+  await page.getByLabel('Title', { exact: true }).first().fill('Gauges');
+  await page.locator('#by-lesson').selectOption('Gauges and altitude');
+  const rows = page.locator('.choosable li');
+  const ofLesson = await rows.count();
+  expect(ofLesson).toBeGreaterThanOrEqual(3);
+  await page.locator('#by-outcome').selectOption({ index: 1 });
+  expect(await rows.count()).toBeLessThan(ofLesson);
+  const opened = context.waitForEvent('page');
+  await rows.first().getByRole('link').click();
+  const exercise = await opened;
+  await expect(exercise.locator('h1')).toHaveText(
+    (await rows.first().getByRole('link').textContent())!.trim(),
+  );
+  await exercise.close();
+  await rows.first().getByRole('button').click();
+  const { key, file } = await ownKey();
+  await page.getByLabel('Seal to a key I have').setInputFiles(file);
+  await expect(page.locator('.said')).toContainText(key.made);
+  await page.getByText('Preview as a learner').click();
+  await page.getByLabel('Your name', { exact: true }).fill('Bo Ash');
+  await expect(page.locator('.preview .set-question')).toHaveCount(1);
+  await page.getByRole('button', { name: 'Delete', exact: true }).click();
+  await expect(page.getByLabel('Title', { exact: true }).first()).toHaveValue('');
+  await page.getByRole('button', { name: /Bring “Gauges” back/ }).click();
+  await expect(page.getByLabel('Title', { exact: true }).first()).toHaveValue('Gauges');
+});
 
 test('work is kept at every keystroke, in two tabs, and comes back after the tab was closed', async ({
   page,

@@ -16,7 +16,7 @@ export interface BuildProps {
   readonly bank: string;
   readonly words: Words;
   /** Addresses of the pages beside this one. */
-  readonly pages: { readonly do: string; readonly paper: string };
+  readonly pages: { readonly do: string; readonly paper: string; readonly exercises: string };
 }
 
 function newDraft(): KeptDraft {
@@ -182,6 +182,7 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
             bank={bank}
             words={words}
             picks={draft.picks}
+            page={(id) => `${pages.exercises}${id}/`}
             add={(id) => change({ picks: [...draft.picks, { id }] })}
           />
         ) : (

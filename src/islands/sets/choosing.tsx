@@ -11,27 +11,34 @@ interface ChoosingProps {
   readonly bank: Bank;
   readonly words: Words;
   readonly picks: readonly Pick[];
+  /** Where each exercise has its page. */
+  readonly page: (id: string) => string;
   readonly add: (id: string) => void;
 }
 
-/** The exercises of the course, by unit, outcome, kind, difficulty, or a word of title, outcome or question. */
-export function Choosing({ bank, words, picks, add }: ChoosingProps) {
+/** The exercises of the course, by unit, lesson, outcome, kind, difficulty, or a word of title, outcome or question. */
+export function Choosing({ bank, words, picks, page, add }: ChoosingProps) {
   const [unit, setUnit] = useState('');
+  const [lesson, setLesson] = useState('');
   const [outcome, setOutcome] = useState('');
   const [kind, setKind] = useState('');
   const [difficulty, setDifficulty] = useState('');
   const [word, setWord] = useState('');
   const units = [...new Set(bank.exercises.map((one) => one.unit))];
-  /** The outcomes of the unit, or of all; each stands beside the lesson it belongs to. */
+  const lessons = new Set(
+    bank.exercises.filter((one) => unit === '' || one.unit === unit).map((one) => one.lesson),
+  );
+  /** The outcomes of the unit or lesson, or of all; each stands beside the lesson it belongs to. */
   const outcomes = new Map(
     bank.exercises
-      .filter((one) => unit === '' || one.unit === unit)
+      .filter((one) => (unit === '' || one.unit === unit) && (lesson === '' || one.lesson === lesson))
       .map((one) => [one.outcome, `${one.outcome} (${one.lesson})`]),
   );
   const wanted = word.trim().toLowerCase();
   const found = bank.exercises.filter(
-    ({ unit: of, outcome: reached, exercise }) =>
+    ({ unit: of, lesson: taught, outcome: reached, exercise }) =>
       (unit === '' || of === unit) &&
+      (lesson === '' || taught === lesson) &&
       (outcome === '' || reached === outcome) &&
       (kind === '' || exercise['kind'] === kind) &&
       (difficulty === '' || String(exercise['difficulty']) === difficulty) &&
@@ -69,9 +76,20 @@ export function Choosing({ bank, words, picks, add }: ChoosingProps) {
           unit,
           (one) => {
             setUnit(one);
+            setLesson('');
             setOutcome('');
           },
           units.map((one) => [one, one] as const),
+        )}
+        {select(
+          'by-lesson',
+          'Lesson',
+          lesson,
+          (one) => {
+            setLesson(one);
+            setOutcome('');
+          },
+          [...lessons].map((one) => [one, one] as const),
         )}
         {select('by-outcome', 'Outcome', outcome, setOutcome, [...outcomes])}
         {select('by-kind', 'Kind', kind, setKind, Object.entries(words.kinds))}
@@ -88,21 +106,23 @@ export function Choosing({ bank, words, picks, add }: ChoosingProps) {
         </div>
       </div>
       <p class="soft" role="status">
-        {found.length} of {bank.exercises.length}
+        {found.length} of {bank.exercises.length}. A title opens the exercise in a new tab.
       </p>
       <ul class="rows choosable">
-        {found.map(({ id, exercise, outcome: reached, lesson }) => {
+        {found.map(({ id, exercise, outcome: reached, lesson: taught }) => {
           const taken = picks.some((pick) => pick.id === id);
           const title = String(exercise['title']);
           return (
             <li key={id}>
               <span>
-                {title}
+                <a href={page(id)} target="_blank">
+                  {title}
+                </a>
                 <br />
                 <span class="soft">
                   {words.kinds[String(exercise['kind'])]},{' '}
                   {words.difficulties[String(exercise['difficulty'])]}, {String(exercise['marks'])} marks.{' '}
-                  {lesson}: {reached}
+                  {taught}: {reached}
                 </span>
               </span>
               <button
