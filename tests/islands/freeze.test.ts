@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../calculators/core/random.ts';
+import { timeBoth } from '../../calculators/formulas/freezing/time-both.ts';
 import { materials } from '../../calculators/materials/index.ts';
 import { resolvedMaterials } from '../../calculators/materials/resolve.ts';
 import { plainKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
@@ -27,7 +28,7 @@ const inputs = askedOf(transient.inputs);
 const books = resolvedMaterials(materials);
 type Texts = Readonly<Record<string, unknown>>;
 const valuesOf = (texts: Texts) => completeInputs({ id: 'freeze', inputs }, texts, books).values;
-const asked = (texts: Texts) => partOf(valuesOf(texts), 8);
+const asked = (texts: Texts) => partOf(valuesOf(texts), 8, timeBoth);
 const partFor = (texts: Texts): Part => {
   const found = asked(texts);
   if (!found.ok) throw new Error(JSON.stringify(found.problems));
@@ -112,7 +113,7 @@ describe('a section put together', () => {
 
   it('holds more cells where the device has more memory', () => {
     const most = (memory: number): number => {
-      const found = partOf(valuesOf({ shape: 'block' }), 8, memory);
+      const found = partOf(valuesOf({ shape: 'block' }), 8, timeBoth, memory);
       return found.ok ? found.part.most : 0;
     };
     expect(most(1)).toBeLessThan(most(4));
@@ -165,8 +166,8 @@ describe('the quick rule beside the solver', () => {
       'mould.initial': '20 °C',
       h_interface: '1000 W/(m²·K)',
     });
-    expect(ruleTime(values, 0.428e-3)).toBeCloseTo(2.1, 2);
-    expect(ruleTime(values, Number.NaN)).toBeUndefined();
+    expect(ruleTime(values, 0.428e-3, timeBoth)).toBeCloseTo(2.1, 2);
+    expect(ruleTime(values, Number.NaN, timeBoth)).toBeUndefined();
   });
 
   it('says why they differ by the sign of the difference', () => {

@@ -95,7 +95,7 @@ test(
     await page.getByLabel('Cells').selectOption('quick');
     await ready(page);
     await page.getByLabel('Also metal').selectOption('button');
-    await expect(page.getByText(/^Gate and button add 1\.95 cm³/)).toBeVisible({ timeout: 150_000 });
+    await expect(page.getByText(/^Gate and button add 1\.95\scm³/)).toBeVisible({ timeout: 150_000 });
     await ready(page);
     await page.getByRole('button', { name: 'Where does it freeze last?' }).click();
     await expect(page.locator('.answer li').first()).toContainText('in the button');

@@ -1,7 +1,7 @@
+import type { Formula } from '../../../calculators/core/formula.ts';
 import type { Values } from '../../../calculators/core/model.ts';
 import { printNumber, printQuantity } from '../../../calculators/core/print.ts';
 import { solve } from '../../../calculators/core/solve.ts';
-import { timeBoth } from '../../../calculators/formulas/freezing/time-both.ts';
 import { numberAt } from '../../../calculators/models/given.ts';
 import { metalOf, othersOf } from '../../../calculators/models/transient/substances.ts';
 import type { Solved } from './solver.ts';
@@ -12,13 +12,13 @@ export const percent = (part: number): string => `${printNumber(100 * part, { fi
 export const millimetres = (metres: number): string =>
   `${(Math.round(metres * 1e4) / 10).toFixed(1)}`.replace('-', '−');
 
-/** What the quick rule gives for the same volume, surface and numbers, s; undefined where it gives nothing. */
-export function ruleTime(values: Values, modulus: number): number | undefined {
+/** What the quick rule, `freezing/time-both`, gives for the same volume, surface and numbers, s; undefined where it gives nothing. */
+export function ruleTime(values: Values, modulus: number, rule: Formula): number | undefined {
   const metal = metalOf(values);
   const [mould] = othersOf(values);
   if (!mould || !Number.isFinite(modulus)) return undefined;
   const found = solve(
-    timeBoth,
+    rule,
     {
       rho: metal.rho,
       M: modulus,

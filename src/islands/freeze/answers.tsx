@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Formula } from '../../../calculators/core/formula.ts';
 import type { Values } from '../../../calculators/core/model.ts';
 import { numberAt } from '../../../calculators/models/given.ts';
 import { celsius, millimetres, percent, placesOf, ranksOf, ruleTime, seconds, whyApart } from './answer.ts';
@@ -23,10 +24,13 @@ function solidAt(kelvin: number, solidus: number, liquidus: number): string {
 export function Answers({
   solved,
   values,
+  quick,
   stale,
 }: {
   readonly solved: Solved;
   readonly values: Values;
+  /** The quick rule that stands beside the solver. */
+  readonly quick: Formula;
   readonly stale: boolean;
 }) {
   const { mesh, frozen } = solved;
@@ -96,7 +100,7 @@ export function Answers({
       return colours.tint(Number.isNaN(rank) ? 0.08 : rank < 0.1 ? 0.72 : rank < 0.3 ? 0.36 : 0.08);
     });
 
-  const rule = useMemo(() => ruleTime(values, mesh.modulus), [solved]);
+  const rule = useMemo(() => ruleTime(values, mesh.modulus, quick), [solved]);
   const shared = { view, probe, onProbe: setProbe, stale };
   const probed = probe ?? last;
   const cell = probed ? cellAt(view, ...probed) : 0;

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Formula } from '../../../calculators/core/formula.ts';
 import { completeInputs } from '../../../calculators/models/inputs.ts';
 import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
 import { ModelForm, type MaterialName } from '../model-form.tsx';
@@ -14,6 +15,8 @@ export interface FreezeProps {
   readonly inputs: Inputs;
   readonly materials: readonly MaterialName[];
   readonly books: Books;
+  /** The quick rule the solver stands beside, without its prose. */
+  readonly rule: Formula;
 }
 
 const mark = '#freeze:';
@@ -23,7 +26,7 @@ const fragments = () => import('../../../calculators/models/pour-plan/fragment.t
 
 /** Put a section together or draw it, see it freeze. The address keeps what was put in. */
 export function FreezeSection(props: FreezeProps) {
-  const { inputs, books } = props;
+  const { inputs, books, rule } = props;
   const [form, setForm] = useState<Form>({});
   const [awake, setAwake] = useState(false);
   const [problems, setProblems] = useState<readonly string[]>([]);
@@ -55,7 +58,7 @@ export function FreezeSection(props: FreezeProps) {
   const asked = useMemo((): { values: ReturnType<typeof completeInputs>['values']; found: Asked } => {
     const { values } = completeInputs(model, texts, books);
     const memory = (navigator as { readonly deviceMemory?: number } | undefined)?.deviceMemory;
-    return { values, found: partOf(values, 48, memory) };
+    return { values, found: partOf(values, 48, rule, memory) };
   }, [key]);
   const { found, values } = asked;
   const ready = awake && unread.length === 0 && found.ok;
@@ -164,7 +167,7 @@ export function FreezeSection(props: FreezeProps) {
           </button>
         </div>
         {solver.live && !solved && <p class="so-far">{seconds(solver.live.time)} of freezing so far.</p>}
-        {solved && <Answers solved={solved} values={values} stale={stale} />}
+        {solved && <Answers solved={solved} values={values} quick={rule} stale={stale} />}
         {solved && (
           <p class="deeds on-screen">
             <button type="button" onClick={() => window.print()}>

@@ -1,3 +1,4 @@
+import type { Formula } from '../../../calculators/core/formula.ts';
 import type { Values } from '../../../calculators/core/model.ts';
 import type { Rectangle } from '../../../calculators/models/conduction/section.ts';
 import type { Solid } from '../../../calculators/models/conduction/solids.ts';
@@ -20,7 +21,7 @@ const mostOf = { flat: 60_000, solid: 2_000_000 } as const;
 /** Cells of mould grow outwards by this ratio. */
 const ratio = 1.2;
 
-export function partOf(values: Values, frames: number, memory = 4): Asked {
+export function partOf(values: Values, frames: number, rule: Formula, memory = 4): Asked {
   const shape = (textAt(values, 'shape') || 'tee') as ShapeName;
   const problems = wrong(values, shape);
   if (Object.keys(problems).length > 0) return { ok: false, problems };
@@ -31,7 +32,7 @@ export function partOf(values: Values, frames: number, memory = 4): Asked {
   // How far heat soaks into the mould while it freezes by the rule: beyond a few times that it is as it was.
   const soaked = (of: number): number => {
     const { k, rhoc } = others[0]!;
-    return Math.sqrt((k / rhoc) * (ruleTime(values, of) ?? 60));
+    return Math.sqrt((k / rhoc) * (ruleTime(values, of, rule) ?? 60));
   };
   const solid = shape === 'block' || shape === 'square-boss';
   const most = solid ? mostOf.solid * Math.min(2, Math.max(0.25, memory / 4)) : mostOf.flat;
