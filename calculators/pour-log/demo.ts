@@ -16,23 +16,23 @@ export function demoLog(): Pour[] {
       ],
     },
     {
-      name: 'Latch keeper',
+      name: 'Sluice-gate hook',
       mass: 0.1107,
       sprue: 0.178,
       sections: [
-        ['Plate', 2e-3, 1.3],
-        ['Nose', 2.57e-3, 2.2],
-        ['Pads', 2.2e-3, 2.8],
+        ['Shank', 2e-3, 1.3],
+        ['Bend', 2.57e-3, 2.2],
+        ['Eye', 2.2e-3, 2.8],
       ],
     },
     {
-      name: 'Index pointer',
+      name: 'Gauge board numeral',
       mass: 0.0103,
       sprue: 0.021,
       sections: [
-        ['Hub', 2e-3, 4],
-        ['Blade', 1.09e-3, 1.2],
-        ['Tip', 0.62e-3, 0.7],
+        ['Foot', 2e-3, 4],
+        ['Stem', 1.09e-3, 1.2],
+        ['Serif', 0.62e-3, 0.7],
       ],
     },
   ] as const;
