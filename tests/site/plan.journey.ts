@@ -103,6 +103,17 @@ test('a link carries the plan, and a broken one says what it lost and keeps the 
   await expect(problems).toContainText('suction.gauge');
 });
 
+test('on a slow line, what is asked is asked of the plan in the address', async ({ page }) => {
+  await page.route('**/_astro/*.js', async (route) => {
+    await new Promise((ready) => setTimeout(ready, 400));
+    await route.continue();
+  });
+  await open(page, 'plan/#pour-plan:plan=Latch&mould.permeability=0.5+AFS');
+  await page.getByRole('button', { name: 'Follow the metal' }).click();
+  await expect(page.getByLabel('Name', { exact: true })).toHaveValue('Latch');
+  await expect(page.locator('.ask-front').locator('li')).toHaveCount(3, { timeout: 20_000 });
+});
+
 test('plans on the device that cannot be read leave a sentence and a working page', async ({ page }) => {
   await page.addInitScript(() => localStorage.setItem('warm-mould:plans:1', '{"plans": "all of them"'));
   await open(page);

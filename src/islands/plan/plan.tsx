@@ -99,7 +99,6 @@ export function PourPlan(props: PlanProps) {
     const loaded = loadShelf(sample);
     show(loaded.shelf);
     setProblems(loaded.problems);
-    setAwake(true);
     const follow = async (): Promise<void> => {
       const found = await planFromFragment(location.hash);
       if (!found) return;
@@ -126,7 +125,12 @@ export function PourPlan(props: PlanProps) {
         return next;
       });
     };
-    void follow();
+    // Nothing is asked of the plan before the address is read: the answer would be to another plan.
+    follow()
+      .catch(() =>
+        setProblems((now) => [...now, 'The plan in the address could not be read. Load the page again.']),
+      )
+      .finally(() => setAwake(true));
     const listen = (): void => void follow();
     addEventListener('hashchange', listen);
     addEventListener('storage', other);
