@@ -11,6 +11,9 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   forbidOnly: true,
+  // Roomy, so that a slow machine fails nothing: no journey passes or fails on time.
+  timeout: 90_000,
+  expect: { timeout: 30_000 },
   reporter: counted === undefined ? 'list' : [['line'], ['json', { outputFile: `${counted}/journeys.json` }]],
   use: {
     launchOptions: browser,
