@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { dark, faultsIn, light, open, woken } from './axe.ts';
 import { fetchedScripts, scriptBudget, scrollThrough } from './script.ts';
 import { closely, expect, onDesk, pages, test } from './site.ts';
 
@@ -36,34 +36,15 @@ for (const path of closely()) {
   test(`/${path} is accessible, light and dark`, async ({ page }) => {
     // A long page of folded working takes axe half a minute, more on a busy machine.
     test.setTimeout(240_000);
-    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+    await page.emulateMedia({ colorScheme: light.colours, reducedMotion: 'reduce' });
     await page.goto(path);
-    // Islands wake in this time; a page of a hundred cards may never count as idle on a busy machine.
-    await page.waitForLoadState('networkidle', { timeout: 15_000 }).catch(() => undefined);
-    await page.evaluate(() => {
-      for (const fold of document.querySelectorAll('details')) fold.open = true;
-    });
-    // Typeset maths is hidden from readers by its own MathML twin; later rows of a table are built like the first.
-    const axe = () => new AxeBuilder({ page }).exclude('.katex-html').exclude('tbody tr:nth-child(n + 9)');
-    const light = await axe().withTags(axeTags).analyze();
-    await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
-    // Only colours differ in the dark.
-    const dark = await axe().withRules(['color-contrast', 'link-in-text-block']).analyze();
-    expect([...told('light', light.violations), ...told('dark', dark.violations)]).toEqual([]);
+    await woken(page);
+    await open(page);
+    const found = [];
+    for (const look of [light, dark])
+      found.push(...(await faultsIn(page, { ...look, size: page.viewportSize()! })));
+    expect(found).toEqual([]);
   });
-}
-
-const axeTags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-interface Violation {
-  readonly id: string;
-  readonly nodes: readonly { readonly target: readonly unknown[] }[];
-}
-
-function told(scheme: string, violations: readonly Violation[]): string[] {
-  return violations.map(
-    ({ id, nodes }) => `${scheme}: ${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
-  );
 }
 
 test('an address with no page says so and leads back', async ({ page }) => {
