@@ -149,7 +149,7 @@ export function startDrawing(
     },
     done: () => {
       // Ranked once for all outputs: a plan has a hundred of them.
-      const places = draws.map(({ normals }) => centred(ranksOf(normals)));
+      const places = draws.map(({ normals }) => centred(ranked(normals).ranks));
       return (results) => spreadOf(names, places, results);
     },
   };
@@ -177,19 +177,20 @@ function centred(values: Float64Array): Centred {
 
 /** `places`: by input, the rank of each draw. */
 function spreadOf(names: readonly string[], places: readonly Centred[], values: Float64Array): Spread {
-  const kept = values.filter(Number.isFinite);
-  const sorted = Float64Array.from(kept).sort();
+  const answered = answeredIn(values);
+  const whole = answered.length === values.length;
+  const { sorted, ranks } = ranked(whole ? values : Float64Array.from(answered, (at) => values[at]!));
   const low = quantile(sorted, 0.025);
   const high = quantile(sorted, 0.975);
-  const ranks = centred(ranksOf(kept, sorted));
-  const whole = kept.length === values.length;
-  const moves = whole ? ranks.parts : spreadOut(ranks.parts, values);
+  const { parts: moved, squares } = centred(ranks);
+  const moves = whole ? moved : spreadOut(moved, answered, values.length);
+  // One that never moves comes from no input.
+  const still = !(squares > 0);
   // As the moves sum to nothing, the mean of the draws that were kept need not be taken off them.
-  const sums = productsOf(places, moves);
+  const sums = still ? [] : productsOf(places, moves);
   const parts = names.map((name, k) => {
     const place = places[k]!;
-    const both = ranks.squares * (whole ? place.squares : squaresWhere(place.parts, values));
-    // One that never moves comes from no input.
+    const both = still ? 0 : squares * (whole ? place.squares : squaresAt(place.parts, answered));
     return { name, variance: both > 0 ? sums[k]! ** 2 / both : 0 };
   });
   return {
@@ -198,29 +199,34 @@ function spreadOf(names: readonly string[], places: readonly Centred[], values: 
     spread: (high - low) / 2,
     shares: sharesOf(parts),
     how: 'sampled',
-    answered: values.length === 0 ? 0 : kept.length / values.length,
+    answered: values.length === 0 ? 0 : answered.length / values.length,
   };
 }
 
+/** The samples that have an answer. */
+function answeredIn(values: Float64Array): Int32Array {
+  const all = new Int32Array(values.length);
+  let count = 0;
+  for (let i = 0; i < values.length; i += 1) if (Number.isFinite(values[i])) all[count++] = i;
+  return all.subarray(0, count);
+}
+
 /** Back at the samples they come from, nothing at those without an answer. */
-function spreadOut(parts: Float64Array, values: Float64Array): Float64Array {
-  const all = new Float64Array(values.length);
-  let next = 0;
-  for (let i = 0; i < all.length; i += 1) if (Number.isFinite(values[i])) all[i] = parts[next++]!;
+function spreadOut(parts: Float64Array, answered: Int32Array, count: number): Float64Array {
+  const all = new Float64Array(count);
+  for (let i = 0; i < answered.length; i += 1) all[answered[i]!] = parts[i]!;
   return all;
 }
 
-/** The squares about their mean of the parts at samples that have an answer. */
-function squaresWhere(parts: Float64Array, values: Float64Array): number {
-  let [count, sum, squares] = [0, 0, 0];
-  for (let i = 0; i < parts.length; i += 1) {
-    if (!Number.isFinite(values[i])) continue;
-    const part = parts[i]!;
-    count += 1;
+/** The squares about their mean of the parts at these samples. */
+function squaresAt(parts: Float64Array, samples: Int32Array): number {
+  let [sum, squares] = [0, 0];
+  for (const sample of samples) {
+    const part = parts[sample]!;
     sum += part;
     squares += part * part;
   }
-  return squares - (sum * sum) / count;
+  return squares - (sum * sum) / samples.length;
 }
 
 /** Linear between order statistics: Hyndman & Fan (1996), type 7. */
@@ -233,30 +239,72 @@ export function quantile(sorted: ArrayLike<number>, p: number): number {
   return low + (high - low) * (at - below);
 }
 
-/** The place of each value among them all; equal values share the mean of their places. */
-function ranksOf(values: Float64Array, sorted = Float64Array.from(values).sort()): Float64Array {
-  const { length } = sorted;
+/** Values in rising order, and the place of each among them; equal values share the mean of their places. */
+interface Ranked {
+  readonly sorted: Float64Array;
+  readonly ranks: Float64Array;
+}
+
+function ranked(values: Float64Array): Ranked {
+  const { length } = values;
+  const order = risingOrder(values);
+  const sorted = new Float64Array(length);
+  for (let i = 0; i < length; i += 1) sorted[i] = values[order[i]!]!;
   const ranks = new Float64Array(length);
-  if (length === 0) return ranks;
-  // The mean place of a run of equal values, at its first place.
-  const means = new Float64Array(length);
   for (let from = 0, to = 1; from < length; from = to, to += 1) {
     while (to < length && sorted[to] === sorted[from]) to += 1;
-    means[from] = (from + to - 1) / 2;
+    const mean = (from + to - 1) / 2;
+    for (let i = from; i < to; i += 1) ranks[order[i]!] = mean;
   }
-  // As many even drawers as values: each says where to begin to look.
-  const least = sorted[0]!;
-  const range = sorted[length - 1]! - least;
-  const scale = range > 0 ? (length - 1) / range : 0;
-  const first = new Int32Array(length + 1).fill(length);
-  for (let i = length - 1; i >= 0; i -= 1) first[Math.floor((sorted[i]! - least) * scale)] = i;
+  return { sorted, ranks };
+}
+
+/** A drawer with more in it is put in order as a list: one by one would take too long. */
+const crowded = 24;
+
+/** Which value comes first, which next: through even drawers, as many as values, so that few lie in each. */
+function risingOrder(values: Float64Array): Int32Array {
+  const { length } = values;
+  const order = new Int32Array(length);
+  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let i = 0; i < length; i += 1) {
     const value = values[i]!;
-    let place = first[Math.floor((value - least) * scale)]!;
-    while (sorted[place]! < value) place += 1;
-    ranks[i] = means[place]!;
+    if (value < least) least = value;
+    if (value > most) most = value;
   }
-  return ranks;
+  const perDrawer = (length - 1) / (most - least);
+  // All the same, or nearer together or farther apart than can be told: then all in one drawer.
+  const scale = Number.isFinite(perDrawer) ? perDrawer : 0;
+  const drawers = new Int32Array(length);
+  const ends = new Int32Array(length + 1);
+  for (let i = 0; i < length; i += 1) {
+    const drawer = Math.floor((values[i]! - least) * scale);
+    drawers[i] = drawer;
+    ends[drawer + 1]! += 1;
+  }
+  for (let k = 1; k <= length; k += 1) ends[k]! += ends[k - 1]!;
+  // Each drawer's beginning moves on to its end while it is filled.
+  for (let i = 0; i < length; i += 1) order[ends[drawers[i]!]!++] = i;
+  for (let k = 0, from = 0; from < length; k += 1) {
+    const to = ends[k]!;
+    if (to - from > crowded) order.subarray(from, to).sort((i, j) => values[i]! - values[j]!);
+    else if (to - from > 1) putInOrder(order, from, to, values);
+    from = to;
+  }
+  return order;
+}
+
+function putInOrder(order: Int32Array, from: number, to: number, values: Float64Array): void {
+  for (let i = from + 1; i < to; i += 1) {
+    const one = order[i]!;
+    const value = values[one]!;
+    let at = i;
+    while (at > from && values[order[at - 1]!]! > value) {
+      order[at] = order[at - 1]!;
+      at -= 1;
+    }
+    order[at] = one;
+  }
 }
 
 /** The sum of products of each list with one other, four lists at a pass: a plan asks for seven thousand. */

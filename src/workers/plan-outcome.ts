@@ -7,7 +7,7 @@ import {
   whatWouldHaveToChange,
   type Change,
 } from '../../calculators/models/pour-plan/change.ts';
-import { planSpread } from '../../calculators/models/pour-plan/spread.ts';
+import { planTrials, type PlanSpread } from '../../calculators/models/pour-plan/spread.ts';
 import { pourPlan } from '../../calculators/models/pour-plan.ts';
 
 /** What the plan page shows of a plan: the result at once, what would have to change and the spread as they come. */
@@ -37,8 +37,6 @@ export type Request =
 export interface Reply {
   readonly asked: number;
   readonly outcome: Outcome;
-  /** The last helping. */
-  readonly done: boolean;
 }
 
 /** An input that gives less of the variance than this is not worth naming. */
@@ -46,20 +44,44 @@ const worthNaming = 0.15;
 
 /** The outcome in three helpings: the result, then with changes, then with the spread. */
 export function* outcomes(texts: Texts, books: ResolvedMaterials, trials: number): Generator<Outcome> {
+  for (const helping of outcomesInSteps(texts, books, trials)) if (helping) yield helping;
+}
+
+/** The same with a pause after each piece of the work, where it may be left: nothing is handed over there. */
+export function* outcomesInSteps(
+  texts: Texts,
+  books: ResolvedMaterials,
+  trials: number,
+): Generator<Outcome | undefined> {
   const { values, spreads } = completeInputs(pourPlan, texts, books);
   const result = pourPlan.run(values);
   const first: Outcome = { result, spreads: {}, chances: {}, changes: {}, trials: 0 };
   yield first;
-  const second = { ...first, changes: changesOf(result.checks, values) };
+  const changes: Record<string, readonly string[]> = {};
+  for (const { id, verdict } of result.checks) {
+    if (verdict !== 'fails') continue;
+    changes[id] = changesOf(id, result.checks, values);
+    yield undefined;
+  }
+  const second = { ...first, changes };
   yield second;
-  const spread = planSpread(values, spreads, { count: trials });
-  if (!spread) return;
-  yield {
-    ...second,
-    trials: spread.count,
-    chances: spread.chances,
+  const running = planTrials(values, spreads, { count: trials });
+  for (let step = running.next(); ; step = running.next()) {
+    if (step.done) {
+      yield withSpread(second, step.value);
+      return;
+    }
+    yield undefined;
+  }
+}
+
+function withSpread(outcome: Outcome, { count, chances, outputs }: PlanSpread): Outcome {
+  return {
+    ...outcome,
+    trials: count,
+    chances,
     spreads: Object.fromEntries(
-      Object.entries(spread.outputs)
+      Object.entries(outputs)
         .filter(([, { low, high }]) => Number.isFinite(low) && high > low)
         .map(([name, { low, high, shares }]) => [
           name,
@@ -76,17 +98,12 @@ export function* outcomes(texts: Texts, books: ResolvedMaterials, trials: number
   };
 }
 
-function changesOf(checks: readonly Check[], values: Values): Record<string, string[]> {
-  const failing = checks.filter(({ verdict }) => verdict === 'fails');
-  return Object.fromEntries(
-    failing.map(({ id }) => {
-      // What breaks nothing else comes first.
-      const ways = waysToChange(values, id).sort((a, b) => a.breaks.length - b.breaks.length);
-      if (ways.length > 0) return [id, ways.map((way) => changeText(way, checks))];
-      const found = whatWouldHaveToChange(values, id);
-      return [id, 'none' in found ? [found.none] : []];
-    }),
-  );
+function changesOf(id: string, checks: readonly Check[], values: Values): readonly string[] {
+  // What breaks nothing else comes first.
+  const ways = waysToChange(values, id).sort((a, b) => a.breaks.length - b.breaks.length);
+  if (ways.length > 0) return ways.map((way) => changeText(way, checks));
+  const found = whatWouldHaveToChange(values, id);
+  return 'none' in found ? [found.none] : [];
 }
 
 /** `Suction at the gauge: 25.2 kPa or less instead of 35 kPa.` */

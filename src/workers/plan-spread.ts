@@ -1,16 +1,36 @@
 import type { ResolvedMaterials } from '../../calculators/models/inputs.ts';
-import { outcomes, type Reply, type Request } from './plan-outcome.ts';
+import { outcomesInSteps, type Reply, type Request } from './plan-outcome.ts';
 
-/** Works plans off the main thread. It hears nothing while its trials run: whoever asks anew ends it first. */
+/** Works plans off the main thread. Whoever asks anew is answered instead, without waiting for the rest. */
 const trials = 1000;
+/** Milliseconds of work between two looks for a newer question. */
+const stretch = 12;
 let books: ResolvedMaterials = {};
+let newest = 0;
+
+const { port1, port2 } = new MessageChannel();
+const heard: (() => void)[] = [];
+port1.onmessage = () => heard.shift()?.();
+/** Lets the messages in that wait: a timer would be held back by the browser. */
+const listen = (): Promise<void> =>
+  new Promise((resolve) => {
+    heard.push(resolve);
+    port2.postMessage(0);
+  });
+
+async function work({ asked, texts }: Exclude<Request, { books: unknown }>): Promise<void> {
+  newest = asked;
+  let until = performance.now() + stretch;
+  for (const outcome of outcomesInSteps(texts, books, trials)) {
+    if (outcome) postMessage({ asked, outcome } satisfies Reply);
+    if (performance.now() < until) continue;
+    await listen();
+    if (newest !== asked) return;
+    until = performance.now() + stretch;
+  }
+}
 
 addEventListener('message', ({ data }: MessageEvent<Request>) => {
-  if ('books' in data) {
-    books = data.books;
-    return;
-  }
-  for (const outcome of outcomes(data.texts, books, trials)) {
-    postMessage({ asked: data.asked, outcome, done: outcome.trials > 0 } satisfies Reply);
-  }
+  if ('books' in data) books = data.books;
+  else work(data).catch(reportError);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { materials } from '../../calculators/materials/index.ts';
 import { resolvedMaterials } from '../../calculators/materials/resolve.ts';
-import { changeText, outcomes } from '../../src/workers/plan-outcome.ts';
+import { changeText, outcomes, outcomesInSteps } from '../../src/workers/plan-outcome.ts';
 
 const books = resolvedMaterials(materials);
 
@@ -31,5 +31,13 @@ describe('what would have to change', () => {
     const [, value] = /: ([\d.]+ kPa) or more/.exec(way ?? '') ?? [];
     const [after] = [...outcomes({ 'suction.gauge': value }, books, 20)];
     expect(after!.result.checks.find(({ id }) => id === 'entry')?.verdict).not.toBe('fails');
+  });
+});
+
+describe('an outcome worked in steps', () => {
+  it('can be left after each trial, and comes out as it does at one go', () => {
+    const steps = [...outcomesInSteps({}, books, 20)];
+    expect(steps.filter((step) => step !== undefined)).toEqual([...outcomes({}, books, 20)]);
+    expect(steps.filter((step) => step === undefined).length).toBeGreaterThanOrEqual(20);
   });
 });

@@ -3,6 +3,12 @@ import { toSI } from '../../core/units.ts';
 import { pourPlan } from '../pour-plan.ts';
 import { runPlan, tryPlan } from './run.ts';
 import { rootBetween } from '../../core/bracket.ts';
+import { withWritten } from '../../core/written.ts';
+import { startLedger } from './ledger.ts';
+import { writtenOut } from './written-out.ts';
+
+const solverOf = withWritten(writtenOut);
+const ledger = startLedger();
 
 /** One input, all others as they are, and the value at which the check just holds. */
 export interface Change {
@@ -36,7 +42,7 @@ function lookingFrom(now: number, end: number): number[] {
 }
 
 const checksOf = (inputs: Values, id: string): readonly Check[] =>
-  id === 'warming' ? runPlan(inputs, { warming: true }).checks : tryPlan(inputs);
+  id === 'warming' ? runPlan(inputs, { warming: true }).checks : tryPlan(inputs, ledger, solverOf);
 
 const marginAt = (inputs: Values, id: string): number =>
   checksOf(inputs, id).find((check) => check.id === id)?.margin ?? Number.NaN;

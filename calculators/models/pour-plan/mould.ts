@@ -1,5 +1,4 @@
 import type { Check } from '../../core/model.ts';
-import { solverFor } from '../../core/solver.ts';
 import { flowTimeInterface } from '../../formulas/filling/flow-time-interface.ts';
 import type { Cooling } from './freezing.ts';
 import { raceFactor, type Race } from './race.ts';
@@ -30,7 +29,7 @@ function workNeeded(working: Working, races: readonly Race[], cooling: Cooling):
     h: number('mould.interface'),
     T_f: cooling.freezing,
   };
-  const needed = solverFor(flowTimeInterface, 'T_m')(given);
+  const needed = working.solverOf(flowTimeInterface, 'T_m')(given);
   if (!(needed > number('room.temperature'))) return needed;
   const title = `Mould temperature ${tightest.section.name.toLowerCase()} would need`;
   return work('mould.needed', title, flowTimeInterface, given, 'T_m');

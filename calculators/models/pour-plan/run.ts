@@ -1,4 +1,5 @@
 import type { Check, Result, Values } from '../../core/model.ts';
+import type { SolverOf } from '../../core/written.ts';
 import { workAfter } from './after.ts';
 import { workChain } from './chain.ts';
 import { judgeCrucible, workCharge } from './charge.ts';
@@ -40,11 +41,12 @@ export function runPlan(inputs: Values, { warming }: { readonly warming: boolean
 
 /**
  * The same plan with numbers only, without the warming: for what is worked hundreds of times over. The
- * ledger then holds what `runPlan` gives as values; the checks have their margins and verdicts only.
+ * ledger then holds what `runPlan` gives as values; the checks have their margins and verdicts only. The
+ * equations written out as code may be handed in, for those who try often; only they carry that code.
  */
-export function tryPlan(inputs: Values, ledger: Ledger = startLedger()): Check[] {
+export function tryPlan(inputs: Values, ledger: Ledger = startLedger(), solverOf?: SolverOf): Check[] {
   ledger.clear();
-  return decide(startWorking(inputs, ledger), false);
+  return decide(startWorking(inputs, ledger, solverOf), false);
 }
 
 const outputNames = Object.keys(outputs);

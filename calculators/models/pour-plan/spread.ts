@@ -1,9 +1,13 @@
 import type { Row, Scalar, Values, Watch } from '../../core/model.ts';
 import { startDrawing, type Spread } from '../../core/spread.ts';
+import { withWritten } from '../../core/written.ts';
 import { numbersOf } from '../inputs.ts';
 import { pourPlan } from '../pour-plan.ts';
 import { startLedger } from './ledger.ts';
 import { runPlan, tryPlan } from './run.ts';
+import { writtenOut } from './written-out.ts';
+
+const solverOf = withWritten(writtenOut);
 
 export interface PlanSpread {
   /** The 95 % interval of every output the plan gives, and the inputs it comes from. */
@@ -24,12 +28,28 @@ export interface PlanSpread {
 export function planSpread(
   inputs: Values,
   spreads: Readonly<Record<string, number>>,
-  {
-    seed = 'pour-plan',
-    count = 400,
-    watch = {},
-  }: { readonly seed?: string; readonly count?: number; readonly watch?: Watch } = {},
+  { watch = {}, ...how }: Trials & { readonly watch?: Watch } = {},
 ): PlanSpread | undefined {
+  const trials = planTrials(inputs, spreads, how);
+  for (let done = 0; ; done += 1) {
+    if (watch.cancelled?.()) return undefined;
+    const { value } = trials.next();
+    if (typeof value === 'object') return value;
+    if (done % 20 === 19) watch.progress?.(value);
+  }
+}
+
+export interface Trials {
+  readonly seed?: string;
+  readonly count?: number;
+}
+
+/** The same a trial at a time, for whoever has to listen in between: the share done, and at the end the spread. */
+export function* planTrials(
+  inputs: Values,
+  spreads: Readonly<Record<string, number>>,
+  { seed = 'pour-plan', count = 400 }: Trials = {},
+): Generator<number, PlanSpread, void> {
   const now = runPlan(inputs, { warming: false });
   const drawing = startDrawing(numbersOf(pourPlan, inputs), spreads, { seed, count });
   const { values, change } = changing(inputs);
@@ -44,14 +64,13 @@ export function planSpread(
   let together = 0;
 
   for (let i = 0; i < count; i += 1) {
-    if (watch.cancelled?.()) return undefined;
     drawing.next(change);
-    const trial = tryPlan(values, ledger);
+    const trial = tryPlan(values, ledger, solverOf);
     for (const { read, drawn } of outputs) drawn[i] = read();
     for (const { id, drawn } of checks)
       drawn[i] = trial.find((check) => check.id === id)?.margin ?? Number.NaN;
     if (checks.every(({ holds, drawn }) => !holds || drawn[i]! >= 0)) together += 1;
-    if ((i + 1) % 20 === 0) watch.progress?.((i + 1) / count);
+    yield (i + 1) / count;
   }
   const spread = drawing.done();
   const held = (drawn: Float64Array): number => drawn.reduce((sum, margin) => sum + Number(margin >= 0), 0);

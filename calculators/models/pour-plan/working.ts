@@ -4,6 +4,7 @@ import { firstSymbol } from '../../core/compiled.ts';
 import { solve } from '../../core/solve.ts';
 import { solverFor } from '../../core/solver.ts';
 import type { UnitSymbol } from '../../core/units.ts';
+import type { SolverOf } from '../../core/written.ts';
 import { startLedger, type Ledger } from './ledger.ts';
 
 /** What a plan is worked from and what it leaves behind: numbers by name, the steps that gave them, remarks. */
@@ -32,12 +33,13 @@ export interface Working {
   readonly notes: readonly string[];
   /** Every line's number by its id, where there is one. */
   readonly kept: Pick<Ledger, 'get' | 'has'>;
+  readonly solverOf: SolverOf;
   /** Only numbers are wanted: no lines, no sentences. */
   readonly trial: boolean;
 }
 
 /** With a ledger it is a trial, which leaves its numbers there and says nothing. */
-export function startWorking(inputs: Values, ledger?: Ledger): Working {
+export function startWorking(inputs: Values, ledger?: Ledger, solverOf: SolverOf = solverFor): Working {
   const steps: Step[] = [];
   const notes: string[] = [];
   const trial = ledger !== undefined;
@@ -64,7 +66,7 @@ export function startWorking(inputs: Values, ledger?: Ledger): Working {
       return Array.isArray(value) ? (value as readonly Row[]) : [];
     },
     work: (id, title, formula, given, wanted, near = 1) => {
-      const value = solverFor(formula, wanted)(given, near);
+      const value = solverOf(formula, wanted)(given, near);
       if (!trial) {
         const find = wanted ?? firstSymbol(formula);
         const unit = formula.symbols[find]?.unit ?? '1';
@@ -86,6 +88,7 @@ export function startWorking(inputs: Values, ledger?: Ledger): Working {
     steps,
     notes,
     kept,
+    solverOf,
     trial,
   };
 }

@@ -414,7 +414,7 @@ function useOutcomes(
   put: (outcome: Outcome, from: string) => void,
 ): { readonly failed: boolean } {
   const worker = useRef<Worker>(undefined);
-  const asked = useRef({ number: 0, key: '', done: true });
+  const asked = useRef({ number: 0, key: '' });
   const now = useRef(key);
   now.current = key;
   const [failed, setFailed] = useState(false);
@@ -426,7 +426,6 @@ function useOutcomes(
     made.onmessage = ({ data }: MessageEvent<Reply>) => {
       const { number, key: from } = asked.current;
       if (data.asked !== number) return;
-      asked.current.done = data.done;
       if (from === now.current) put(data.outcome, from);
     };
     made.postMessage({ books });
@@ -437,12 +436,7 @@ function useOutcomes(
   useEffect(() => {
     if (idle) return undefined;
     const wait = setTimeout(() => {
-      // A worker in the middle of its trials hears nothing for seconds: it is ended and another asked.
-      if (!asked.current.done) {
-        worker.current?.terminate();
-        worker.current = undefined;
-      }
-      asked.current = { number: asked.current.number + 1, key, done: false };
+      asked.current = { number: asked.current.number + 1, key };
       try {
         start().postMessage({ asked: asked.current.number, texts });
       } catch {
