@@ -62,3 +62,7 @@ export function shortCitation({ key, at }: Citation, asked: string): string {
   const lead = names.length > 2 ? `${names[0]} and others` : authors;
   return `${lead}${year === '' ? '' : ` (${year})`}, ${at}${/[.?]$/.test(at) ? '' : '.'}`;
 }
+
+/** Who wrote a work and when, closed by one full stop: “Carter, R.”, “Carter, R. (1999).” */
+export const opening = ({ authors, year }: { readonly authors: string; readonly year: string }): string =>
+  `${authors}${year === '' ? '' : ` (${year})`}`.replace(/\.?$/, '.');

@@ -251,6 +251,9 @@ test('exercises are chosen by lesson and outcome, read before, previewed, sealed
   await page.getByText('Preview as a learner').click();
   await page.getByLabel('Your name', { exact: true }).fill('Bo Ash');
   await expect(page.locator('.preview .set-question')).toHaveCount(1);
+  await page.locator('#by-outcome').selectOption('');
+  await page.getByRole('button', { name: `Add these ${ofLesson - 1}`, exact: true }).click();
+  await expect(page.locator('.preview .set-question')).toHaveCount(ofLesson);
   await page.getByRole('button', { name: 'Delete', exact: true }).click();
   await expect(page.getByLabel('Title', { exact: true }).first()).toHaveValue('');
   await page.getByRole('button', { name: /Bring “Gauges” back/ }).click();

@@ -86,7 +86,8 @@ function waysTaken(exercise: Exercise, counted: readonly Counted[], at: number):
   >();
   for (const { learner, row } of counted) {
     for (const { id, answer, marked } of row.counted!.marked.questions[at]!.parts) {
-      if (marked.verdict !== 'wrong') continue;
+      const read = marked.verdict !== 'unread' || answer.trim() === '';
+      if (read && marked.verdict !== 'wrong') continue;
       const judged = 'options' in exercise || exercise.kind === 'order';
       const says = judged ? answer : (marked.says[0] ?? '');
       const key = `${id} ${says.replace(/[\d.,  ]+/g, '#')}`;

@@ -39,7 +39,7 @@ export function Analysis({ set, rows, remarks }: AnalysisProps) {
             .filter(({ reached }) => !reached)
             .map(({ id, text, share }) => (
               <li key={id}>
-                {text}: {percent(share)} of its marks
+                {text.replace(/\.$/, '')}: {percent(share)} of its marks
               </li>
             ))}
         </ul>

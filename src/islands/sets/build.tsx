@@ -183,7 +183,7 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
             words={words}
             picks={draft.picks}
             page={(id) => `${pages.exercises}${id}/`}
-            add={(id) => change({ picks: [...draft.picks, { id }] })}
+            add={(ids) => change({ picks: [...draft.picks, ...ids.map((id) => ({ id }))] })}
           />
         ) : (
           <p>The exercises are on their way.</p>

@@ -13,8 +13,12 @@ interface ChoosingProps {
   readonly picks: readonly Pick[];
   /** Where each exercise has its page. */
   readonly page: (id: string) => string;
-  readonly add: (id: string) => void;
+  readonly add: (ids: readonly string[]) => void;
 }
+
+/** So many questions fit in a set, and so many are added at one press. */
+const most = 60;
+const atOnce = 20;
 
 /** The exercises of the course, by unit, lesson, outcome, kind, difficulty, or a word of title, outcome or question. */
 export function Choosing({ bank, words, picks, page, add }: ChoosingProps) {
@@ -47,6 +51,7 @@ export function Choosing({ bank, words, picks, page, add }: ChoosingProps) {
           .toLowerCase()
           .includes(wanted)),
   );
+  const fresh = found.map(({ id }) => id).filter((id) => !picks.some((pick) => pick.id === id));
   const select = (
     id: string,
     label: string,
@@ -108,6 +113,13 @@ export function Choosing({ bank, words, picks, page, add }: ChoosingProps) {
       <p class="soft" role="status">
         {found.length} of {bank.exercises.length}. A title opens the exercise in a new tab.
       </p>
+      {fresh.length > 1 && fresh.length <= Math.min(atOnce, most - picks.length) && (
+        <p>
+          <button type="button" onClick={() => add(fresh)}>
+            Add these {fresh.length}
+          </button>
+        </p>
+      )}
       <ul class="rows choosable">
         {found.map(({ id, exercise, outcome: reached, lesson: taught }) => {
           const taken = picks.some((pick) => pick.id === id);
@@ -127,9 +139,9 @@ export function Choosing({ bank, words, picks, page, add }: ChoosingProps) {
               </span>
               <button
                 type="button"
-                disabled={taken || picks.length >= 60}
+                disabled={taken || picks.length >= most}
                 aria-label={`Add ${title}`}
-                onClick={() => add(id)}
+                onClick={() => add([id])}
               >
                 {taken ? 'In it' : 'Add'}
               </button>

@@ -273,7 +273,7 @@ export function MarkSets({ bank }: { readonly bank: string }) {
               <bdi>{set.title}</bdi>
             </h2>
             <div class="deeds on-screen">
-              <label htmlFor={`keep-${set.id}`}>Of several hand-ins counts</label>
+              <label htmlFor={`keep-${set.id}`}>If handed in twice, count</label>
               <select
                 id={`keep-${set.id}`}
                 value={keep ?? set.rules.keep}

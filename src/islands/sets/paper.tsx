@@ -35,7 +35,7 @@ async function squareFor(file: SetFile, page: string, bank: string): Promise<str
   return renderSVG(link, { border: 1 });
 }
 
-/** A worksheet for each learner with its own numbers, and the key to it. */
+/** A worksheet for each learner with their own numbers, and the key to it. */
 export function PaperSet({ bank, page, version }: PaperProps) {
   const [open, setOpen] = useState<Open>();
   const [kept, setKept] = useState<readonly GradedSet[]>([]);

@@ -1,4 +1,5 @@
 import type { Bank, Pick } from '../../../calculators/exercises/sets/building.ts';
+import { SmallEntry } from './small-entry.tsx';
 
 interface PicksProps {
   readonly bank: Bank | undefined;
@@ -31,42 +32,26 @@ export function Picks({ bank, picks, change }: PicksProps) {
           const computed = data['kind'] === 'number' || data['kind'] === 'steps';
           return (
             <li key={pick.id}>
-              <span>
+              <span class="whole">
                 {at + 1}. {title}
               </span>
-              <div>
-                <label htmlFor={`marks-${pick.id}`}>Marks</label>{' '}
-                <input
-                  id={`marks-${pick.id}`}
-                  type="number"
-                  min={1}
-                  max={100}
-                  value={pick.marks ?? Number(data['marks'] ?? 1)}
-                  onChange={({ currentTarget }) => {
-                    const marks = Math.round(Number(currentTarget.value));
-                    if (marks >= 1 && marks <= 100) put(at, { marks });
-                  }}
-                />
-              </div>
+              <SmallEntry
+                id={`marks-${pick.id}`}
+                label="Marks"
+                of={title}
+                value={String(pick.marks ?? Number(data['marks'] ?? 1))}
+                read={(text) => marksFrom(text, data)}
+                put={(marks) => put(at, { marks })}
+              />
               {computed && (
-                <div class="tolerance">
-                  <label htmlFor={`tolerance-${pick.id}`}>Tolerance</label>{' '}
-                  <input
-                    id={`tolerance-${pick.id}`}
-                    type="text"
-                    autocomplete="off"
-                    value={pick.tolerance ?? String(data['tolerance'] ?? '2 %')}
-                    onChange={({ currentTarget }) => {
-                      // A share; a width in a unit is kept where the exercise has one.
-                      const share = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/
-                        .exec(currentTarget.value)?.[1]
-                        ?.replace(',', '.');
-                      if (share !== undefined && Number(share) > 0 && Number(share) <= 50)
-                        put(at, { tolerance: `${share} %` });
-                      else currentTarget.value = pick.tolerance ?? String(data['tolerance'] ?? '2 %');
-                    }}
-                  />
-                </div>
+                <SmallEntry
+                  id={`tolerance-${pick.id}`}
+                  label="Tolerance"
+                  of={title}
+                  value={pick.tolerance ?? String(data['tolerance'] ?? '2 %')}
+                  read={toleranceFrom}
+                  put={(tolerance) => put(at, { tolerance })}
+                />
               )}
               <button
                 type="button"
@@ -101,3 +86,18 @@ export function Picks({ bank, picks, change }: PicksProps) {
 
 const dataOf = (bank: Bank | undefined, pick: Pick): Readonly<Record<string, unknown>> =>
   pick.own ?? bank?.exercises.find(({ id }) => id === pick.id)?.exercise ?? {};
+
+/** Whole marks, at least one a part. */
+function marksFrom(text: string, data: Readonly<Record<string, unknown>>): { value: number } | string {
+  const least = Array.isArray(data['parts']) ? data['parts'].length : 1;
+  const marks = /^\s*\d+\s*$/.test(text) ? Number(text) : NaN;
+  if (marks >= least && marks <= 100) return { value: marks };
+  return `Marks are a whole number from ${least}${least > 1 ? ', one for each part,' : ''} to 100.`;
+}
+
+/** A share; what an exercise itself allows, also a width in a unit, stays until another is typed. */
+function toleranceFrom(text: string): { value: string } | string {
+  const share = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/.exec(text)?.[1]?.replace(',', '.');
+  if (share !== undefined && Number(share) > 0 && Number(share) <= 50) return { value: `${share} %` };
+  return 'A tolerance is a share above 0 % and up to 50 %.';
+}

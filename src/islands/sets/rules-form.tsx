@@ -75,7 +75,7 @@ export function RulesForm({ draft, change, makeSeal, useSeal }: RulesFormProps) 
           </select>
         </div>
         <div>
-          <label htmlFor="set-keep">Of several hand-ins counts</label>
+          <label htmlFor="set-keep">If handed in twice, count</label>
           <select
             id="set-keep"
             value={rules.keep}

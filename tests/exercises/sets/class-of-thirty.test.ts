@@ -194,6 +194,12 @@ describe('item analysis', () => {
     expect(taken(1, /power is missing/)).toBe(2);
     expect(taken(0, /divided/)).toBe(3);
     expect(items[8]!.blank).toBe(7);
+    // Words where a number was asked are no blank: they stand among the wrong ways.
+    const inWords = pupils.filter((pupil) => pupil.ways[0] === 'words').map(({ name }) => name);
+    expect(inWords.length).toBeGreaterThan(0);
+    expect(items[0]!.ways.find(({ says }) => says.startsWith('Start with a number'))?.learners).toEqual(
+      inWords,
+    );
   });
 
   it('says which outcome the class has not reached', async () => {
