@@ -1,3 +1,4 @@
+import { rootBetween } from '../../core/bracket.ts';
 import { biotOf, type Body, type Stuff } from './body.ts';
 import { evenStart } from './series.ts';
 
@@ -49,31 +50,22 @@ export function lagBehind(body: Body, stuff: Stuff, h: number): (speed: number, 
 }
 
 function lagOf(terms: readonly Term[], speed: number, time: number): Lag {
-  // After a very short climb the series, cut off, is a few thousandths too high: the lag is never more than the climb.
-  const after = (hold: number): number =>
-    Math.min(
-      speed * time,
-      speed *
-        terms.reduce(
-          (sum, { lag, rate }) => sum + lag * (1 - Math.exp(-rate * time)) * Math.exp(-rate * hold),
-          0,
-        ),
-    );
+  const ended = terms.map(({ lag, rate }) => ({ lag: lag * (1 - Math.exp(-rate * time)), rate }));
+  const after = (hold: number): number => {
+    let sum = 0;
+    for (const { lag, rate } of ended) sum += lag * Math.exp(-rate * hold);
+    // After a very short climb the series, cut off, is a few thousandths too high: the lag is never more than the climb.
+    return Math.min(speed * time, speed * sum);
+  };
   const slowest = Math.min(...terms.map(({ rate }) => rate));
   return {
     atEnd: after(0),
     steady: speed * terms.reduce((sum, { lag }) => sum + lag, 0),
     holdFor: (close) => {
       if (!(after(0) > close)) return 0;
-      let low = 0;
       let high = 1 / slowest;
       while (after(high) > close) high *= 2;
-      for (let i = 0; i < 40; i += 1) {
-        const middle = (low + high) / 2;
-        if (after(middle) > close) low = middle;
-        else high = middle;
-      }
-      return high;
+      return rootBetween((hold) => after(hold) - close, 0, high);
     },
   };
 }
