@@ -112,13 +112,19 @@ describe.each(exerciseFiles.map((file) => [file.slug, file] as const))('exercise
     const exercise = readFile(file);
     if (!('vary' in exercise)) return;
     const ways = Object.values(exercise.vary).map((variation) => valuesOf(variation).length);
-    expect(ways.reduce((product, count) => product * count, 1)).toBeGreaterThanOrEqual(4);
+    expect(
+      ways.reduce((product, count) => product * count, 1),
+      'different sets of numbers that vary draws',
+    ).toBeGreaterThanOrEqual(4);
   });
 
   it('has parts that add up to its marks', () => {
     const exercise = readFile(file);
     if (exercise.kind !== 'steps') return;
-    expect(exercise.parts.reduce((sum, part) => sum + part.marks, 0)).toBe(exercise.marks);
+    expect(
+      exercise.parts.reduce((sum, part) => sum + part.marks, 0),
+      'marks of the parts',
+    ).toBe(exercise.marks);
   });
 
   it('cites a source of the bibliography', () => {
@@ -144,7 +150,10 @@ describe.each(exerciseFiles.map((file) => [file.slug, file] as const))('exercise
       setting.map(({ slug }) => slug),
       'lessons that set it',
     ).not.toEqual([]);
-    expect(setting.flatMap(({ front }) => front.outcomes?.map((o) => o.id) ?? [])).toContain(outcome);
+    expect(
+      setting.flatMap(({ front }) => front.outcomes?.map((o) => o.id) ?? []),
+      'outcomes of that lesson',
+    ).toContain(outcome);
   });
 });
 
@@ -177,7 +186,9 @@ describe.each(lessons.map((lesson) => [lesson.slug, lesson] as const))('lesson %
   });
 
   it('sets in its text the exercises it lists, and no other', () => {
-    expect(attribute('Exercise', 'id').sort()).toEqual([...(front.exercises ?? [])].sort());
+    expect(attribute('Exercise', 'id').sort(), '<Exercise id> in the text, against the front matter').toEqual(
+      [...(front.exercises ?? [])].sort(),
+    );
   });
 
   it('has what a bench lesson needs, something to show, and a question to ask', () => {
@@ -187,22 +198,25 @@ describe.each(lessons.map((lesson) => [lesson.slug, lesson] as const))('lesson %
   });
 
   it('has at least three exercises and no more than three outcomes', () => {
-    expect((front.exercises ?? []).length).toBeGreaterThanOrEqual(3);
-    expect((front.outcomes ?? []).length).toBeLessThanOrEqual(3);
+    expect((front.exercises ?? []).length, 'exercises in its front matter').toBeGreaterThanOrEqual(3);
+    expect((front.outcomes ?? []).length, 'outcomes').toBeLessThanOrEqual(3);
   });
 
   it('reads at about fourteen years, and no longer than a sitting', () => {
     const { words, age } = readingOf(body);
-    expect(words).toBeGreaterThan(250);
-    expect(words).toBeLessThan(1500);
-    expect(age).toBeLessThan(14.5);
+    expect(words, 'words of prose').toBeGreaterThan(250);
+    expect(words, 'words of prose').toBeLessThan(1500);
+    expect(age, 'years of age it reads at').toBeLessThan(14.5);
   });
 
   it('has an exercise for every outcome', () => {
     const served = exerciseFiles
       .filter(({ slug }) => front.exercises?.includes(slug))
       .map((file) => readFile(file).outcome);
-    expect((front.outcomes ?? []).map(({ id }) => id).filter((id) => !served.includes(id))).toEqual([]);
+    expect(
+      (front.outcomes ?? []).map(({ id }) => id).filter((id) => !served.includes(id)),
+      'outcomes without one',
+    ).toEqual([]);
   });
 });
 
@@ -215,7 +229,9 @@ describe('the course', () => {
     }
     const course = load(readFileSync(path, 'utf8')) as { units: { lessons: string[] }[] };
     const listed = course.units.flatMap((unit) => unit.lessons);
-    expect([...listed].sort()).toEqual(lessons.map(({ slug }) => slug).sort());
+    expect([...listed].sort(), 'content/course.yaml against content/lessons').toEqual(
+      lessons.map(({ slug }) => slug).sort(),
+    );
   });
 
   it('needs of a lesson come before it', () => {

@@ -53,7 +53,9 @@ describe.each(all.map((formula) => [formula.id, formula] as const))('%s', (_id, 
 
   it('declares every symbol it uses and uses every symbol it declares', () => {
     const tests = (formula.where ?? []).flatMap(({ test }) => test.split(/>=|<=|>|</).map(parseExpression));
-    expect(symbolsOf(equation.left, equation.right).sort()).toEqual(Object.keys(formula.symbols).sort());
+    expect(symbolsOf(equation.left, equation.right).sort(), 'in the equation, against symbols').toEqual(
+      Object.keys(formula.symbols).sort(),
+    );
     for (const symbol of symbolsOf(...tests)) expect(Object.keys(formula.symbols)).toContain(symbol);
   });
 
@@ -97,7 +99,8 @@ describe.each(all.map((formula) => [formula.id, formula] as const))('%s', (_id, 
     'agrees with %s',
     (_title, example) => {
       const [find, text] = Object.entries(example.expect)[0] as [string, Quantity];
-      expect(Object.keys(example.expect)).toHaveLength(1);
+      expect(Object.keys(example.expect), "one symbol: expect: { t: '0.50 s' }").toHaveLength(1);
+      expect(Object.keys(formula.symbols), 'the symbol of expect').toContain(find);
       const solved = solve(formula, { ...given(example.given) }, find);
       if (!solved.ok) throw new Error(solved.reason);
       const { value, halfDigit } = quantityFigures(text);

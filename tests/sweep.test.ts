@@ -18,7 +18,7 @@ describe.each((Object.values(formulas) as Formula[]).map((formula) => [formula.i
     }, 120_000);
 
     it('has a fact that physics says of it beforehand', () => {
-      expect(facts[id]?.length ?? 0).toBeGreaterThan(0);
+      expect(facts[id]?.length ?? 0, `facts of ${id} in tests/long/monotone.ts`).toBeGreaterThan(0);
     });
 
     it.each((facts[id] ?? []).map((fact) => [fact[2], fact] as const))(

@@ -84,12 +84,24 @@ function printConstant(value: number, unit: UnitSymbol): string {
   );
 }
 
-/** Refuses properties a component does not know, so that a slip in a lesson stops the build. */
-export function onlyProps(props: object, known: readonly string[], asked: string): void {
+/**
+ * Refuses properties a component does not know, and the want of one it cannot do without, so that a slip in a lesson
+ * stops the build.
+ */
+export function onlyProps(
+  props: object,
+  known: readonly string[],
+  asked: string,
+  needed: readonly string[] = [],
+): void {
   for (const name of Object.keys(props)) {
     if (!known.includes(name) && !name.startsWith('data-astro') && name !== 'slot')
-      throw new Error(`${asked}: no property "${name}"${didYouMean(name, known)}`);
+      throw new Error(
+        `${asked}: no property "${name}"${didYouMean(name, known) || `; there are ${known.join(', ')}`}`,
+      );
   }
+  const missing = needed.filter((name) => !Object.hasOwn(props, name));
+  if (missing.length > 0) throw new Error(`${asked}: needs ${missing.join(', ')}`);
 }
 
 /** A link and what follows it with no gap between, as HTML: the page compiler would put a space there. */

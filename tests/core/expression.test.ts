@@ -18,7 +18,7 @@ import {
 import { isolate } from '../../calculators/core/isolate.ts';
 import { compile } from '../../calculators/core/program.ts';
 import { equationTeX, signToTeX, substituted } from '../../calculators/core/typeset.ts';
-import { unit } from '../../calculators/core/units.ts';
+import { sameDimension, unit } from '../../calculators/core/units.ts';
 
 const value = (text: string, environment: Record<string, number> = {}): number =>
   compile(parseExpression(text))(environment);
@@ -134,10 +134,39 @@ describe('dimensions', () => {
     expect(of('(a^2)^(1/2)', { a: 'mm' })).toEqual(unit('m').dimension);
   });
   it.each([
+    ['-a', 'm'],
+    ['abs(a)', 'm'],
+    ['min(a, 2 * a)', 'm'],
+    ['a * a', 'm²'],
+    ['a^2', 'm²'],
+    ['a^(4 / 2)', 'm²'],
+    ['a^(2 * 0.5)', 'm'],
+    ['1 / a^-2', 'm²'],
+    ['a^-(-(1))', 'm'],
+    ['a / a', '1'],
+    ['pi', '1'],
+    ['exp(a / a)', '1'],
+    ['(a / a)^(b / b)', '1'],
+    ['ln(pi) + 2', '1'],
+  ])('of %s are those of %s', (text, like) => {
+    expect(sameDimension(of(text, { a: 'm', b: 'kg' }), unit(like).dimension)).toBe(true);
+  });
+  it.each([
     ['a + b', 'adds m to kg'],
+    ['a - b', 'adds m to kg'],
     ['exp(a)', 'exp needs a bare number'],
+    ['exp(a)', 'gives it m'],
     ['a ^ b', 'not a fixed number'],
+    // An exponent is fixed when it is numbers multiplied and divided; nobody adds in one.
+    ['a ^ (1 + 1)', 'raises m to a power'],
+    ['a ^ -(b / b)', 'not a fixed number'],
+    ['a ^ (2 * (b / b))', 'not a fixed number'],
+    ['a ^ ((b / b) / 2)', 'not a fixed number'],
+    ['2 ^ a', 'not a fixed number'],
+    ['(a / a) ^ b', 'raises 1 to a power'],
     ['max(a, b)', 'different dimension'],
+    ['min(a, b)', 'different dimension'],
+    ['min(a / a, a)', 'different dimension'],
     ['a * c', '"c" is not a declared symbol'],
   ])('of %s do not fit, and it says why', (text, message) => {
     expect(() => of(text, { a: 'm', b: 'kg' })).toThrow(DimensionError);

@@ -40,6 +40,29 @@ describe('printing a number', () => {
     [1234, { spread: 150 }, '1230'],
     [3, { spread: 40 }, '0'],
     [-0.001, { spread: 0.1 }, '0.00'],
+    // A spread of nothing or without end says nothing of the digits: three figures.
+    [0.4234, { spread: 0 }, '0.423'],
+    [0.4234, { spread: Number.POSITIVE_INFINITY }, '0.423'],
+    [0.4234, { figures: 2.4 }, '0.42'],
+    [0.4234, { figures: 0 }, '0.4'],
+    [0.5, { figures: 40 }, '0.50000000000000000'],
+    // A power of ten from a million on and below a ten-thousandth.
+    [1e6, {}, '1.00 × 10⁶'],
+    [999_900, { figures: 4 }, '999\u202f900'],
+    [1e-4, {}, '0.000100'],
+    [0.00009, {}, '9.00 × 10⁻⁵'],
+    [-2.345e23, {}, '−2.35 × 10²³'],
+    [4.5e10, { figures: 2 }, '4.5 × 10¹⁰'],
+    [2e6, { spread: 4e6 }, '2 × 10⁶'],
+    [2e6, { spread: 4e7 }, '0'],
+    [-0.3, { spread: 5 }, '0'],
+    // What is below the last place worth printing keeps one figure, or is nothing when nearer to that.
+    [63, { spread: 400 }, '60'],
+    [50, { spread: 400 }, '50'],
+    [49, { spread: 400 }, '0'],
+    [-12345.6, { figures: 6 }, '−12\u202f345.6'],
+    [9999, { figures: 4 }, '9999'],
+    [123_456, { figures: 6 }, '123\u202f456'],
     [Number.NaN, {}, 'no number'],
     [Number.POSITIVE_INFINITY, { spread: 1 }, 'no number'],
   ])('prints %d with %o as %s', (value, fineness, text) => {
@@ -114,6 +137,13 @@ describe('printing with a spread', () => {
 
   it('takes the two ends where they are known', () => {
     expect(printWithSpread(0.42, 's', [0.3, 0.61])).toBe('0.42 s (0.30 to 0.61)');
+    // The nearer end says how fine; an end at the value itself does not, and then half of the whole does.
+    expect(printWithSpread(0.42, 's', [0.41, 0.9])).toBe('0.420 s (0.410 to 0.900)');
+    expect(printWithSpread(0.42, 's', [0.1, 0.43])).toBe('0.420 s (0.100 to 0.430)');
+    expect(printWithSpread(0.42, 's', [0.42, 0.6])).toBe('0.42 s (0.42 to 0.60)');
+    expect(printWithSpread(0.42, 's', [0.42, 0.42])).toBe('0.420 s');
+    expect(printWithSpread(0.42, 's', [0.3, Number.POSITIVE_INFINITY])).toBe('0.420 s');
+    expect(printWithSpread(0.42, 's', Number.NaN)).toBe('0.420 s');
   });
 
   it('never lets a positive quantity fall below zero', () => {
@@ -137,6 +167,10 @@ describe('a number to copy', () => {
     expect(plainNumber(1234567)).toBe('1234567');
     expect(plainNumber(0.4234, { spread: 0.13 })).toBe('0.42');
     expect(plainNumber(3, { spread: 400 })).toBe('0');
+    expect(plainNumber(300, { spread: 400 })).toBe('300');
+    expect(plainNumber(1 / 3)).toBe('0.333333333333');
+    expect(plainNumber(0.1, { figures: 40 })).toBe('0.1');
+    expect(plainNumber(Number.NEGATIVE_INFINITY)).toBe('');
     expect(plainNumber(0)).toBe('0');
     expect(plainNumber(Number.NaN)).toBe('');
   });

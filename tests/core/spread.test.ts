@@ -81,6 +81,17 @@ describe('an interval', () => {
     expect(drawOf(100, 10)(-1.959964)).toBeCloseTo(90, 6);
     expect(drawOf(100, 0)(3)).toBe(100);
   });
+  it('is even in width up to a fifth, and about nothing', () => {
+    expect(interval(10, 2)).toEqual([8, 12]);
+    expect(interval(0, 1)).toEqual([-1, 1]);
+    expect(drawOf(10, 2)(1.959964)).toBeCloseTo(12, 9);
+    expect(drawOf(0, 1)(-1.959964)).toBeCloseTo(-1, 9);
+    // A half over a fifth: 10 ÷ 1.3 and 10 × 1.3.
+    expect(interval(10, 3)).toEqual([10 / 1.3, 13]);
+  });
+  it('of no width draws the number itself', () => {
+    for (const none of [0, -1, Number.NaN]) expect(drawOf(10, none)(2)).toBe(10);
+  });
   it('takes its quantiles between order statistics', () => {
     expect(quantile([1, 2, 3, 4], 0.5)).toBe(2.5);
     expect(quantile([], 0.5)).toBeNaN();
