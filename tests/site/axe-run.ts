@@ -1,5 +1,5 @@
 /**
- * `npm run -s axe [-- part of an address]`: axe over every built page, in the light, in the dark, at 320 px and
+ * `npm run -s axe [-- part of an address [minutes]]`: axe over every built page, in the light, in the dark, at 320 px and
  * with text twice as large, beside the journeys, which take two pages of a kind. What was seen is kept in
  * `test-results/axe.txt`, so that a run that was broken off goes on where it was; take the file away to begin again.
  */
@@ -11,7 +11,8 @@ import { dark, faultsIn, light, looks, open, woken, type Look } from './axe.ts';
 import { findBrowser } from './browser.ts';
 import { dist, pageKinds, pages } from './site.ts';
 
-const wanted = process.argv[2] ?? '';
+const [wanted = '', minutes = 'Infinity'] = process.argv.slice(2);
+const until = performance.now() + 60_000 * Number(minutes);
 const results = fileURLToPath(new URL('../../test-results/', import.meta.url));
 mkdirSync(results, { recursive: true });
 const kept = `${results}axe.txt`;
@@ -51,7 +52,7 @@ async function lookAt(page: Page, path: string, left: readonly Look[]): Promise<
 for (const [paths, taken] of rounds) {
   for (const path of paths.filter((each) => each.includes(wanted))) {
     const left = taken.filter(({ name }) => !seen.has(`${name} /${path}`));
-    if (left.length === 0) continue;
+    if (left.length === 0 || performance.now() > until) continue;
     // A page of its own for each, so that nothing kept by the last is met by the next.
     const context = await browser.newContext({ serviceWorkers: 'block' });
     await lookAt(await context.newPage(), path, left).catch((error: unknown) => {
