@@ -13,21 +13,21 @@ const longest = 500;
 
 const inputAt = ({ name, make }: Reader, at: number): string => make(createRandom(`${name} ${at}`));
 
-function wrongWith({ wrong }: Reader, input: string): string | undefined {
+async function wrongWith({ wrong }: Reader, input: string): Promise<string | undefined> {
   try {
-    return wrong(input);
+    return await wrong(input);
   } catch (error) {
     return `throws ${String(error)}`;
   }
 }
 
 /** The shortest input found, by taking pieces out, that is wrong as well. */
-function shortened(reader: Reader, input: string): string {
+async function shortened(reader: Reader, input: string): Promise<string> {
   let short = input;
   for (let size = Math.ceil(short.length / 2); size >= 1; size = size === 1 ? 0 : Math.ceil(size / 2)) {
     for (let at = 0; at + size <= short.length; at += 1) {
       const without = short.slice(0, at) + short.slice(at + size);
-      if (short.length < 2000 && wrongWith(reader, without) !== undefined) {
+      if (short.length < 2000 && (await wrongWith(reader, without)) !== undefined) {
         short = without;
         at -= 1;
       }
@@ -37,17 +37,17 @@ function shortened(reader: Reader, input: string): string {
 }
 
 /** Puts `count` inputs to a reader, from number `from` on; the faults found, at most five. */
-export function fuzz(reader: Reader, count: number, from = 0): Fault[] {
+export async function fuzz(reader: Reader, count: number, from = 0): Promise<Fault[]> {
   const faults: Fault[] = [];
   for (let at = from; at < from + count && faults.length < 5; at += 1) {
     const input = inputAt(reader, at);
     const start = process.cpuUsage();
-    const what = wrongWith(reader, input);
+    const what = await wrongWith(reader, input);
     const took = millisecondsSince(start);
     if (what !== undefined) {
-      const short = shortened(reader, input);
-      faults.push({ at, input: short, what: wrongWith(reader, short) ?? what });
-    } else if (took > longest && tookAgain(reader, input) > longest) {
+      const short = await shortened(reader, input);
+      faults.push({ at, input: short, what: (await wrongWith(reader, short)) ?? what });
+    } else if (took > longest && (await tookAgain(reader, input)) > longest) {
       faults.push({ at, input, what: `takes ${took.toFixed(0)} ms` });
     }
   }
@@ -55,9 +55,9 @@ export function fuzz(reader: Reader, count: number, from = 0): Fault[] {
 }
 
 /** Timed a second time, since making room in memory may have been what took the time. */
-function tookAgain(reader: Reader, input: string): number {
+async function tookAgain(reader: Reader, input: string): Promise<number> {
   const start = process.cpuUsage();
-  wrongWith(reader, input);
+  await wrongWith(reader, input);
   return millisecondsSince(start);
 }
 

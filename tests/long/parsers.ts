@@ -32,6 +32,7 @@ import { formFrom, textsOf, unreadable } from '../../src/islands/form-entries.ts
 import { shelfFrom } from '../../src/islands/plan/store.ts';
 import { readersOfFiles } from './files.ts';
 import type { Reader } from './reader.ts';
+import { readersOfWhatIsSent } from './sent.ts';
 import { chance, injured, injuredData, noise, oneOf } from './draw.ts';
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
@@ -455,4 +456,5 @@ export const readers: readonly Reader[] = [
   exercises,
   answers,
   ...readersOfFiles,
+  ...readersOfWhatIsSent,
 ];

@@ -5,5 +5,5 @@ export interface Reader {
   readonly name: string;
   readonly make: (random: Random) => string;
   /** What is wrong, or nothing. A throw is wrong too. */
-  readonly wrong: (text: string) => string | undefined;
+  readonly wrong: (text: string) => string | undefined | Promise<string | undefined>;
 }

@@ -11,7 +11,7 @@ let wrong = 0;
 
 for (const reader of readers.filter(({ name }) => name.includes(wanted))) {
   const start = performance.now();
-  const faults = fuzz(reader, inputs);
+  const faults = await fuzz(reader, inputs);
   const seconds = (performance.now() - start) / 1000;
   wrong += faults.length;
   console.log(
