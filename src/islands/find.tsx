@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Kind } from '../find/document.ts';
 import type { Found, Search } from '../find/search.ts';
 import { fromFragment } from './fragment.ts';
@@ -22,11 +22,14 @@ const said: Readonly<Record<Kind, string>> = {
 };
 
 const shown = 12;
+/** Rows drawn at the key itself, a screen of a phone; the others follow once typing rests for so many milliseconds. */
+const [atOnce, rest] = [6, 250];
 const [fieldId, keyId] = ['find-field', 'find-key'];
 
 /** One field over everything on these pages. The index is fetched when the reader first reaches for it. */
 export function Find({ base }: FindProps) {
   const [typed, setTyped] = useState('');
+  const [rested, setRested] = useState('');
   const [search, setSearch] = useState<{ readonly run: Search }>();
   const [trouble, setTrouble] = useState('');
   const [quiet, setQuiet] = useState(false);
@@ -70,26 +73,29 @@ export function Find({ base }: FindProps) {
 
   useEffect(() => {
     const wait = setTimeout(() => {
+      setRested(typed);
       if (typed === '' && location.hash === '') return;
       history.replaceState(
         history.state,
         '',
         typed === '' ? location.pathname : `#find:q=${encodeURIComponent(typed)}`,
       );
-    }, 300);
+    }, rest);
     return () => clearTimeout(wait);
   }, [typed]);
 
-  const found: readonly Found[] = search ? search.run(typed, shown) : [];
+  const found: readonly Found[] = useMemo(() => (search ? search.run(typed, shown) : []), [search, typed]);
+  const whole = rested === typed;
   const links = (): HTMLAnchorElement[] => [...(list.current?.querySelectorAll('a') ?? [])];
   const move = (event: KeyboardEvent, by: 1 | -1): void => {
     const all = links();
     const next = all.indexOf(document.activeElement as HTMLAnchorElement) + by;
     event.preventDefault();
+    setRested(typed);
     if (next < 0) field.current?.focus();
     else all[Math.min(next, all.length - 1)]?.focus();
   };
-  const status =
+  const now =
     trouble !== ''
       ? trouble
       : typed.trim() === ''
@@ -101,6 +107,9 @@ export function Find({ base }: FindProps) {
             : found.length === shown
               ? `The ${shown} nearest.`
               : `${found.length} found.`;
+  // Read out when typing rests, not at every key.
+  const status = useRef('');
+  if (whole || trouble !== '') status.current = now;
 
   return (
     <search
@@ -135,10 +144,10 @@ export function Find({ base }: FindProps) {
         />
       </form>
       <p class="find-status" role="status">
-        {status}
+        {status.current}
       </p>
       <ol ref={list} class="found">
-        {found.map(({ kind, title, path, says }) => (
+        {(whole ? found : found.slice(0, atOnce)).map(({ kind, title, path, says }) => (
           <li key={path}>
             <a href={`${base}${path}`}>
               <span class="found-kind">{said[kind]}</span>
