@@ -340,7 +340,11 @@ const absoluteZero = (symbol: UnitSymbol): string =>
   symbol === 'K' ? '0 K' : symbol === '°F' ? '−459.67 °F' : '−273.15 °C';
 
 /** Half-width in SI of `2 %` or `0.5 mm` about a value written in `symbol`. A bare number is in `symbol`. */
-function spreadOf(text: string, written: number, symbol: UnitSymbol): number | { message: string } {
+export function spreadOf(
+  text: string,
+  written: number,
+  symbol: UnitSymbol,
+): number | { readonly message: string } {
   const number = readNumber(tidy(text));
   const say = { message: 'Write the spread as ± 2 % or ± 0.5 of the unit.' };
   if ('message' in number || number.value < 0) return say;

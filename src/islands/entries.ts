@@ -1,6 +1,6 @@
 import type { SymbolSpec } from '../../calculators/core/formula.ts';
-import { plainNumber } from '../../calculators/core/print.ts';
-import { quantityFigures, readQuantity, type Reading } from '../../calculators/core/quantity.ts';
+import { plainNumber, unitLabel } from '../../calculators/core/print.ts';
+import { quantityFigures, readQuantity, spreadOf, type Reading } from '../../calculators/core/quantity.ts';
 import { findUnit, fromSI, unit, widthFromSI, type UnitSymbol } from '../../calculators/core/units.ts';
 
 export { fromFragment } from './fragment.ts';
@@ -27,19 +27,38 @@ export function entryFor(si: number, symbol: UnitSymbol, figures = 6): Entry {
   return { text: plainNumber(fromSI(si, symbol), { figures }), unit: symbol, spread: '', exact: si };
 }
 
-export function readEntry({ text, unit: symbol, spread, exact }: Entry, spec: EntrySpec): Reading {
-  const reading = readQuantity(spread.trim() === '' ? text : `${text} ± ${spread}`, {
-    unit: spec.unit,
-    show: symbol,
-  });
-  return reading.ok && exact !== undefined ? { ...reading, value: exact } : reading;
+/** A number without a unit or a per cent sign. */
+const isBare = (text: string): boolean => !/[\p{L}%‰°"'’”′″]/u.test(text.replace(/[eE](?=[-+]?\d)/, ''));
+
+const hasSpread = (text: string): boolean => /±|\+ ?\/? ?-/.test(text);
+
+/**
+ * A bare `±` in the text is in the unit of the number beside it: `2 in ± 0.1`. One in the field of its own was
+ * written in the unit the field shows, and stays that when a number with another unit is typed over the old one;
+ * its unit is never the number's. A `±` in the text counts before the one that stood in its field.
+ */
+export function readEntry({ text, unit: symbol, spread: beside, exact }: Entry, spec: EntrySpec): Reading {
+  const alone = readQuantity(text, { unit: spec.unit, show: symbol });
+  const written = beside.trim();
+  if (!alone.ok) return alone;
+  const value = exact ?? alone.value;
+  if (written === '' || hasSpread(text)) return { ...alone, value };
+  const bare = isBare(written);
+  const spread = bare ? spreadOf(written, 0, symbol) : spreadOf(written, alone.written, alone.unit);
+  if (typeof spread !== 'number') return { ok: false, message: spread.message };
+  const notes = [
+    ...(alone.note === undefined ? [] : [alone.note]),
+    ...(bare && alone.unit !== symbol ? [`± ${written} ${unitLabel(symbol)}`.trim()] : []),
+    ...(alone.unit === '%' && written.includes('%') ? [`± ${written} is taken of the value`] : []),
+  ];
+  return { ...alone, value, spread, ...(notes.length === 0 ? {} : { note: notes.join('; ') }) };
 }
 
 /** After typing: a unit or a spread written in the text moves to its own place. */
 export function settled(entry: Entry, spec: EntrySpec): Entry {
   const reading = readEntry(entry, spec);
   if (!reading.ok || entry.exact !== undefined) return entry;
-  const inline = /±|\+ ?\/? ?-/.test(entry.text) && reading.spread !== undefined;
+  const inline = hasSpread(entry.text) && reading.spread !== undefined;
   const named = /[^\d\s.,·\-−+/eE×^⁻⁰¹²³⁴-⁹½¼¾]/.test(entry.text);
   if (reading.unit === entry.unit && !inline && !named) return entry;
   // A share stays a share: 5 % of another number is another width.
@@ -49,23 +68,29 @@ export function settled(entry: Entry, spec: EntrySpec): Entry {
     unit: reading.unit,
     spread: inline
       ? (share ?? plainNumber(widthFromSI(reading.spread, reading.unit), { figures: 6 }))
-      : entry.spread,
+      : reading.unit === entry.unit
+        ? entry.spread
+        : spreadIn(reading.unit, entry, reading),
   };
 }
+
+/** The spread of a field that changes its unit: a bare one is worked out anew. */
+const spreadIn = (symbol: UnitSymbol, { spread }: Entry, reading: Extract<Reading, { ok: true }>): string =>
+  reading.spread !== undefined && isBare(spread)
+    ? plainNumber(widthFromSI(reading.spread, symbol), { figures: 3 })
+    : spread;
 
 /** The same quantity in another unit. A text that cannot be read is left alone. */
 export function inUnit(entry: Entry, spec: EntrySpec, symbol: UnitSymbol): Entry {
-  const reading = readEntry(entry, spec);
+  const done = settled(entry, spec);
+  const reading = readEntry(done, spec);
   if (!reading.ok) return { text: entry.text, unit: symbol, spread: entry.spread };
-  const bare = /^[\d.,\s]+$/.test(entry.spread) && reading.spread !== undefined;
-  return {
-    ...entryFor(reading.value, symbol),
-    spread: bare ? plainNumber(widthFromSI(reading.spread, symbol), { figures: 3 }) : entry.spread,
-  };
+  return { ...entryFor(reading.value, symbol), spread: spreadIn(symbol, done, reading) };
 }
 
 /** One step up or down: one in the second figure, so that a press changes a number by 1 to 10 %. */
-export function stepped(entry: Entry, spec: EntrySpec, direction: 1 | -1): Entry {
+export function stepped(before: Entry, spec: EntrySpec, direction: 1 | -1): Entry {
+  const entry = settled(before, spec);
   const reading = readEntry(entry, spec);
   const usual = spec.usual === undefined ? 0 : fromSI(unitValue(spec.usual, spec.unit), entry.unit);
   const now = reading.ok ? fromSI(reading.value, reading.unit) : usual;
@@ -103,8 +128,10 @@ export function toFragment(
 ): string {
   const parts = Object.entries(entries)
     .filter(([symbol]) => symbol !== find)
-    .map(([symbol, { text, unit: written, spread }]) => {
+    .map(([symbol, entry]) => {
       const spec = specs[symbol];
+      // A unit still in the text goes to its place first, or it would stand twice.
+      const { text, unit: written, spread } = spec ? settled(entry, spec) : entry;
       // Among percentages a plain number says that it is one, or the link would open a hundred times smaller.
       const plain = spec && homeUnit(spec) !== '1' ? 'number' : '';
       // A unit that begins with a figure, 1/K, must not run into the number.

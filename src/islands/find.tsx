@@ -147,8 +147,9 @@ export function Find({ base }: FindProps) {
         {status.current}
       </p>
       <ol ref={list} class="found">
-        {(whole ? found : found.slice(0, atOnce)).map(({ kind, title, path, says }) => (
-          <li key={path}>
+        {(whole ? found : found.slice(0, atOnce)).map(({ kind, title, path, says }, at) => (
+          // By place, not by page: at a key the texts of a row change, and the row stays.
+          <li key={at}>
             <a href={`${base}${path}`}>
               <span class="found-kind">{said[kind]}</span>
               <strong>{title}</strong>

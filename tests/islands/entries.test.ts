@@ -113,6 +113,75 @@ describe('an entry', () => {
   });
 });
 
+describe('a bare ±', () => {
+  const width = (entry: Entry, spec: EntrySpec): number | undefined => {
+    const reading = readEntry(entry, spec);
+    if (!reading.ok) throw new Error(reading.message);
+    return reading.spread;
+  };
+  const lengths = ['mm', 'in', 'ft'] as const;
+
+  it('in the text is in the unit of its number, whatever the field shows', () => {
+    for (const unit of lengths)
+      for (const text of ['2 in ± 0.1', '2 ± 0.1 in', '2" ± 0.1']) {
+        const entry: Entry = { text, unit, spread: '' };
+        // One inch is 25.4 mm: NIST Special Publication 811, Appendix B.8.
+        expect(width(entry, head)).toBeCloseTo(0.00254, 12);
+        expect(settled(entry, head)).toEqual({ text: '2', unit: 'in', spread: '0.1' });
+      }
+  });
+
+  it('beside a bare number is in the unit of the field', () => {
+    expect(width({ text: '50', unit: 'mm', spread: '0.5' }, head)).toBeCloseTo(0.0005, 12);
+    expect(width({ text: '2', unit: 'in', spread: '0.5' }, head)).toBeCloseTo(0.0127, 12);
+  });
+
+  it('that stood in millimetres stays so when inches are typed over the number, and is shown', () => {
+    const entry: Entry = { text: '2 in', unit: 'mm', spread: '0.5' };
+    expect(readEntry(entry, head)).toMatchObject({ spread: 0.0005, note: '± 0.5 mm' });
+    expect(settled(entry, head)).toEqual({ text: '2', unit: 'in', spread: '0.0197' });
+    expect(inUnit(entry, head, 'mm')).toMatchObject({ text: '50.8', spread: '0.5' });
+    expect(stepped(entry, head, 1)).toMatchObject({ unit: 'in', spread: '0.0197' });
+    const degrees: Entry = { text: '1800 °F', unit: '°C', spread: '10' };
+    expect(readEntry(degrees, mould)).toMatchObject({ spread: 10, note: '± 10 °C' });
+    expect(settled(degrees, mould)).toEqual({ text: '1800', unit: '°F', spread: '18' });
+  });
+
+  it('counts before the one that stood in its field', () => {
+    expect(settled({ text: '40 ± 3', unit: 'mm', spread: '0.5' }, head)).toEqual({
+      text: '40',
+      unit: 'mm',
+      spread: '3',
+    });
+  });
+
+  it('with a unit of its own leaves the number in the unit of its field', () => {
+    const entry: Entry = { text: '2', unit: 'in', spread: '0.5 mm' };
+    expect(value(entry, head)).toBeCloseTo(0.0508, 12);
+    expect(width(entry, head)).toBeCloseTo(0.0005, 12);
+  });
+
+  it('written as a fraction goes along with the unit', () => {
+    expect(inUnit({ text: '2', unit: 'in', spread: '1/16' }, head, 'mm').spread).toBe('1.59');
+  });
+
+  it('reads the same before and after its field is left, and from a link, in every unit', () => {
+    for (const unit of lengths)
+      for (const text of ['40', '2 in', '5 cm', '40 ± 1', '2 in ± 0.1', '1 3/8 in'])
+        for (const spread of ['', '0.5', '1/16', '2 %', '0.5 mm']) {
+          const entry: Entry = { text, unit, spread };
+          const before = width(entry, head);
+          const after = settled(entry, head);
+          const link = fromFragment(`#${toFragment('a/b', 'v', { h: entry }, { h: head })}`, 'a/b');
+          for (const later of [after, entryFromLink(link!['h']!, head, 'mm')]) {
+            expect(value(later, head)).toBeCloseTo(value(entry, head), 9);
+            if (before === undefined) expect(width(later, head)).toBeUndefined();
+            else expect(width(later, head)! / before).toBeCloseTo(1, 2);
+          }
+        }
+  });
+});
+
 describe('a shared link', () => {
   const entries = {
     v: entryOf('1 m/s'),
