@@ -22,8 +22,9 @@ const said: Readonly<Record<Kind, string>> = {
 };
 
 const shown = 12;
-/** Rows drawn at the key itself, a screen of a phone; the others follow once typing rests for so many milliseconds. */
-const [atOnce, rest] = [6, 250];
+/** Rows drawn at the key itself, beside a keyboard on a phone; the others once typing rests for so many milliseconds. */
+const atOnce = { phone: 4, desk: 8 } as const;
+const rest = 250;
 const [fieldId, keyId] = ['find-field', 'find-key'];
 
 /** One field over everything on these pages. The index is fetched when the reader first reaches for it. */
@@ -34,6 +35,7 @@ export function Find({ base }: FindProps) {
   const [trouble, setTrouble] = useState('');
   const [quiet, setQuiet] = useState(false);
   const asked = useRef(false);
+  const first = useRef<number>(atOnce.phone);
   const field = useRef<HTMLInputElement>(null);
   const list = useRef<HTMLOListElement>(null);
 
@@ -59,6 +61,7 @@ export function Find({ base }: FindProps) {
 
   useEffect(() => {
     setQuiet(keysOff());
+    if (matchMedia('(min-width: 48rem)').matches) first.current = atOnce.desk;
     const follow = (): void => {
       const text = fromFragment(location.hash, 'find')?.['q'];
       if (text === undefined) return;
@@ -147,7 +150,7 @@ export function Find({ base }: FindProps) {
         {status.current}
       </p>
       <ol ref={list} class="found">
-        {(whole ? found : found.slice(0, atOnce)).map(({ kind, title, path, says }, at) => (
+        {(whole ? found : found.slice(0, first.current)).map(({ kind, title, path, says }, at) => (
           // By place, not by page: at a key the texts of a row change, and the row stays.
           <li key={at}>
             <a href={`${base}${path}`}>
