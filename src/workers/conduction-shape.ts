@@ -40,6 +40,13 @@ function sidesOf(mirror: readonly boolean[]): Side[] {
   return sides;
 }
 
+/** Cells of a shape that is solved on equal cubes; nought for any other. */
+export function cubesOf(shape: Shape): number {
+  if (shape.kind === 'cells') return shape.fine.region.length;
+  if (shape.kind !== 'voxels') return 0;
+  return voxelSize(shape.voxels).size.reduce((product, n) => product * n, 1);
+}
+
 /** The mesh of a pass; a sentence when the fine one has more cells than may be. */
 export function layOut(shape: Shape, pass: Pass, most: number): Laid | string {
   const wide = pass === 'coarse' ? 2 : 1;

@@ -1,15 +1,28 @@
 import { acrossThinnest } from '../../calculators/models/conduction/across.ts';
-import type { Case } from '../../calculators/models/conduction/case.ts';
+import type { Case, Pace } from '../../calculators/models/conduction/case.ts';
 import { temperatures, type Engine } from '../../calculators/models/conduction/engine.ts';
 import { exactEngine } from '../../calculators/models/conduction/exact-engine.ts';
 import { freezing, type Freezing } from '../../calculators/models/conduction/freeze.ts';
 import { metalCells, sizeOf, volumeOf, type Three } from '../../calculators/models/conduction/mesh.ts';
 import { refuse } from '../../calculators/models/conduction/refuse.ts';
-import { metalArea, roughTime } from '../../calculators/models/conduction/pace.ts';
+import { metalArea, paceOf, roughTime } from '../../calculators/models/conduction/pace.ts';
 import { statedError } from '../../calculators/models/conduction/stated-error.ts';
-import { voxelEngine } from '../../calculators/models/conduction/voxel-engine.ts';
+import { cutOf, type Slab } from '../../calculators/models/conduction/slab.ts';
+import { voxelEngine, wholeZero } from '../../calculators/models/conduction/voxel-engine.ts';
 import type { KernelMaker } from '../../calculators/models/conduction/voxel-kernel.ts';
-import { layOut, passesOf, sized, type Pass, type Shape } from './conduction-shape.ts';
+import {
+  lowerOf,
+  solveTogether,
+  worthTwo,
+  type FromSecond,
+  type HalfJob,
+  type Move,
+  type ToSecond,
+  type Whole,
+  type Wire,
+} from './conduction-halves.ts';
+import { cubesOf, layOut, passesOf, sized, type Pass, type Shape } from './conduction-shape.ts';
+import { keeper, type Frame } from './frames.ts';
 
 /** A casting to freeze, as plain data. SI, temperatures K; `start` by region. */
 export interface Part extends Omit<Case, 'mesh' | 'start' | 'sides'> {
@@ -21,14 +34,10 @@ export interface Part extends Omit<Case, 'mesh' | 'start' | 'sides'> {
   readonly frames?: number;
 }
 
-/** The temperature of every cell at a time, K. */
-export interface Frame {
-  readonly time: number;
-  readonly temperature: Float32Array;
-}
-
 /** To the worker. */
 export type Request = { readonly asked: number; readonly part: Part } | { readonly stop: number };
+
+export type { Frame } from './frames.ts';
 
 export type Reply = { readonly asked: number } & (
   | {
@@ -79,6 +88,13 @@ export interface Means {
   readonly now: () => number;
   readonly turn: () => Promise<void>;
   readonly stopped: () => boolean;
+  /** A second worker, for half of the cells; left out where there is none. */
+  readonly second?: {
+    /** It will be asked for soon. */
+    readonly wake: () => void;
+    /** Gives it the upper half; nothing when it is not there. */
+    readonly ask: (job: HalfJob) => Wire<ToSecond, FromSecond> | undefined;
+  };
 }
 
 /** Works this long before it lets messages in, and this long before it shows how far it is, ms. */
@@ -95,6 +111,7 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
     yield { asked, kind: 'refused', why: size };
     return;
   }
+  if (cubesOf(shape) >= worthTwo) means.second?.wake();
   let coarse: number | undefined;
   for (const pass of passesOf(shape)) {
     const begun = means.now();
@@ -112,10 +129,17 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       return;
     }
     const single = laid.cubes && given.metal.base === undefined;
+    const pace = paceOf(given);
+    const kept = Math.min(wanted, Math.ceil(mostInFrames / given.mesh.region.length));
+    const job = single ? halfOf(part, pass, given, pace, kept) : undefined;
+    const second = job && means.second?.ask(job);
+    const build = (slab?: Slab): Engine =>
+      single ? voxelEngine(given, means.kernels.maker, slab) : exactEngine(given);
     let engine: Engine;
     try {
-      engine = single ? voxelEngine(given, means.kernels.maker) : exactEngine(given);
+      engine = build(second && lowerOf(job!));
     } catch (error) {
+      second?.say({ kind: 'leave' });
       if (!(error instanceof RangeError)) throw error;
       yield {
         asked,
@@ -125,9 +149,6 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       return;
     }
     const staircase = laid.cubes && given.mesh.share !== undefined;
-    const picture = (newest: 0 | 1): Float32Array => temperatures(engine, newest);
-    const frames = keeper(Math.min(wanted, Math.ceil(mostInFrames / given.mesh.region.length)), given);
-    frames.keep(0, () => picture(0));
     const across = acrossThinnest(given.mesh, laid.mirror, staircase ? 0.05 : 0);
     yield {
       asked,
@@ -147,13 +168,21 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       mirror: laid.mirror,
       by: single ? means.kernels.by : 'exact',
     };
-    const way = freezing(given, engine);
     let letIn = means.now();
-    let shown = letIn;
+    // The first picture comes after the first spell.
+    let shown = letIn + spell - showEvery;
+    const due = (): boolean => means.now() - shown >= showEvery;
+    const paced = { ...given, pace };
+    let way = second ? solveTogether(paced, engine, job!, second, due) : solveAlone(paced, engine, kept, due);
     for (;;) {
-      const next = way.next();
+      const next = await way.next();
+      if (next.done && next.value === undefined) {
+        // The second worker fell out: all of it here.
+        way = solveAlone(paced, build(), kept, due);
+        continue;
+      }
       if (next.done) {
-        const result = next.value;
+        const { result, frames } = next.value!;
         const time = result.last?.time;
         const moved = coarse !== undefined && time !== undefined ? Math.abs(coarse / time - 1) : undefined;
         coarse = time;
@@ -163,50 +192,65 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
           pass,
           result,
           ...(moved !== undefined && { moved }),
-          frames: frames.kept(result),
+          frames,
           took: means.now() - begun,
           done: pass === 'fine',
         };
         break;
       }
-      frames.keep(next.value.time, () => picture(next.value.newest));
+      const { time, progress, temperature } = next.value;
+      if (temperature) {
+        shown = means.now();
+        yield { asked, kind: 'going', pass, time, progress, temperature };
+      }
       if (means.now() - letIn < spell) continue;
       await means.turn();
       if (means.stopped()) {
+        await way.return(undefined);
         yield { asked, kind: 'stopped' };
         return;
       }
       letIn = means.now();
-      if (letIn - shown < showEvery) continue;
-      shown = letIn;
-      const { time, progress, newest } = next.value;
-      yield { asked, kind: 'going', pass, time, progress, temperature: picture(newest) };
     }
   }
+}
+
+/** One worker's way through all of it. */
+async function* solveAlone(
+  given: Case,
+  engine: Engine,
+  frames: number,
+  wanted: () => boolean,
+): AsyncGenerator<Move, Whole, undefined> {
+  const kept = keeper(frames, roughTime(given) / Math.max(1, frames));
+  kept.keep(0, () => temperatures(engine, 0));
+  const way = freezing(given, engine);
+  for (;;) {
+    const next = way.next();
+    if (next.done) return { result: next.value, frames: kept.kept(next.value) };
+    const { time, progress, newest } = next.value;
+    kept.keep(time, () => temperatures(engine, newest));
+    yield { time, progress, ...(wanted() && { temperature: temperatures(engine, newest) }) };
+  }
+}
+
+/** The upper half, where two may share the work: cubes enough, none of whose heat leaves the mesh. */
+function halfOf(part: Part, pass: Pass, given: Case, pace: Pace, frames: number): HalfJob | undefined {
+  const { mesh, outside, probes } = given;
+  if (mesh.region.length < worthTwo || (outside && outside.kind !== 'insulated') || probes) return undefined;
+  const cut = cutOf(mesh);
+  if (cut === undefined) return undefined;
+  return {
+    part,
+    pass,
+    slab: { half: 'upper', from: cut, to: sizeOf(mesh)[2], zero: wholeZero(given) },
+    pace,
+    frames,
+    apart: roughTime(given) / Math.max(1, frames),
+  };
 }
 
 function modulusOf({ mesh }: Case): number {
   const volume = metalCells(mesh).reduce((sum, cell) => sum + volumeOf(mesh, cell), 0);
   return volume / metalArea(mesh);
-}
-
-/** Keeps pictures evenly in time: when there are too many, every second one goes and the next ones come half as often. */
-function keeper(most: number, given: Case) {
-  let apart = roughTime(given) / Math.max(1, most);
-  let kept: Frame[] = [];
-  let due = 0;
-  return {
-    keep: (time: number, picture: () => Float32Array): void => {
-      if (most < 1 || time < due) return;
-      kept.push({ time, temperature: picture() });
-      if (kept.length > 2 * most) {
-        kept = kept.filter((_, n) => n % 2 === 0);
-        apart *= 2;
-      }
-      due = time + apart;
-    },
-    /** With the end of the way as the last of them. */
-    kept: ({ time, temperature }: Freezing): readonly Frame[] =>
-      most < 1 ? [] : [...kept.filter((frame) => frame.time < time), { time, temperature }],
-  };
 }

@@ -16,8 +16,13 @@ export function startOf({ start }: Pick<Case, 'start'>, mesh: Mesh, cell: number
 /** The coldest start, K: heats are counted from here. */
 export function zeroOf(given: Case): number {
   let zero = Infinity;
-  for (let cell = 0; cell < given.mesh.region.length; cell += 1)
-    zero = Math.min(zero, startOf(given, given.mesh, cell));
+  const { start, mesh } = given;
+  if (typeof start !== 'function') {
+    for (let region = 0; region < start.length; region += 1)
+      if (start[region]! < zero && mesh.region.includes(region)) zero = start[region]!;
+    return zero;
+  }
+  for (let cell = 0; cell < mesh.region.length; cell += 1) zero = Math.min(zero, startOf(given, mesh, cell));
   return zero;
 }
 
@@ -37,7 +42,7 @@ export function exactEngine(given: Case): Engine {
   const perHeat = room();
   const metal = metalCells(mesh);
   const { k } = substance;
-  const joints = k.solid === k.liquid ? undefined : jointsOf(mesh, others, true);
+  const joints = k.solid === k.liquid ? undefined : jointsOf(mesh, others);
 
   const capacity = (cell: number): number =>
     volumeOf(mesh, cell) *
@@ -74,9 +79,9 @@ export function exactEngine(given: Case): Engine {
   const skin = outside.kind === 'insulated' ? noSkin : skinOf(mesh, given.sides ?? ['+x', '+y', '+z'], most);
   const out = outside.kind === 'insulated' ? 0 : outside.temperature - zero;
   openSkin(skin, outside, (cell) => Math.max(temperature[0][cell + guard]!, curve.liquidus) + zero);
-  const safeStep = 1 / fastest();
+  const fastest = fastestOf();
 
-  function fastest(): number {
+  function fastestOf(): number {
     const sums = room();
     for (let at = guard; at < guard + count; at += 1)
       for (const d of [0, 1, 2] as const) sums[at] = sums[at]! + toNext[d][at]! + toNext[d][at - strides[d]]!;
@@ -134,6 +139,7 @@ export function exactEngine(given: Case): Engine {
   const bytes = 8 * 8 * (count + 2 * guard) + count + 4 * metal.length;
   return {
     mesh,
+    own: { from: 0, to: count },
     curve,
     zero,
     metal,
@@ -141,7 +147,7 @@ export function exactEngine(given: Case): Engine {
     heat,
     temperature,
     capacity,
-    safeStep,
+    fastest,
     refresh,
     stage,
     outflow: (newest) => outflowOf(skin, temperature[newest], guard, out),

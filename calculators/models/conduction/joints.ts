@@ -13,8 +13,8 @@ export interface Joints {
   readonly gap: Float64Array;
 }
 
-/** Faces between metal and something else, and those within the metal too when asked for. */
-export function jointsOf(mesh: Mesh, others: readonly Stuff[], within: boolean): Joints {
+/** Faces between metal and something else, and those within the metal. */
+export function jointsOf(mesh: Mesh, others: readonly Stuff[]): Joints {
   const size = sizeOf(mesh);
   const strides = [1, size[0], size[0] * size[1]] as const;
   const axis: number[] = [];
@@ -25,7 +25,7 @@ export function jointsOf(mesh: Mesh, others: readonly Stuff[], within: boolean):
       if (Math.floor(cell / strides[d]) % size[d] === size[d] - 1) continue;
       const here = mesh.region[cell] === metalRegion;
       const there = mesh.region[cell + strides[d]] === metalRegion;
-      if (!(within ? here || there : here !== there)) continue;
+      if (!here && !there) continue;
       axis.push(d);
       cells.push(cell);
       found.push(jointAfter(mesh, others, d, cell));

@@ -1,7 +1,9 @@
 import type { Pace } from './case.ts';
 import { totalHeat, type Engine } from './engine.ts';
 import { stageOf, stagesFor } from './legendre.ts';
+import { sizeOf } from './mesh.ts';
 import { startRecord, type FreezeRecord } from './record.ts';
+import { waiting, type Said, type Waiting } from './slab.ts';
 
 /** Where a march stands, after every step. */
 export interface Moment {
@@ -19,8 +21,9 @@ export interface March {
   readonly stages: number;
   readonly newest: 0 | 1;
   readonly record: FreezeRecord;
-  /** Heat made or lost by arithmetic, over the heat the metal had to give. */
-  readonly drift: number;
+  /** Heat made by arithmetic, or lost where it is below nought, and what the metal had at the start, J. */
+  readonly made: number;
+  readonly held: number;
   /** Heat that left the mesh, J. */
   readonly lost: number;
 }
@@ -38,35 +41,52 @@ const mostStages = 400_000;
 const towardsEnd = { part: 0.25, least: 1 / 20 };
 
 /** Marches a casting until it is solid. A generator, so that whoever drives it can show, wait and stop. */
-export function* march(
+export function march(
   engine: Engine,
   pace: Pace,
   until = Infinity,
   probes: readonly (readonly number[])[] = [],
 ): Generator<Moment, March, undefined> {
-  const { metal, heat, guard, curve } = engine;
+  // With nobody beside it, it never waits.
+  return marchBeside(engine, pace, until, probes, () => undefined) as Generator<Moment, March, undefined>;
+}
+
+/**
+ * The same, of one half of a casting where the engine has a border: tells the other half by `give` and waits for what
+ * that says. Both take the same steps, and each cell comes out as it would in one piece.
+ */
+export function* marchBeside(
+  engine: Engine,
+  pace: Pace,
+  until: number,
+  probes: readonly (readonly number[])[],
+  give: (said: Said) => void,
+): Generator<Moment | Waiting, March, Said | undefined> {
+  const { metal, border } = engine;
   const record = startRecord(engine, probes);
   const atStart = totalHeat(engine, 0);
-  const worth = Float32Array.from(metal, engine.capacity);
-  const metalHeat = (newest: 0 | 1): number => {
-    const now = heat[newest];
-    let sum = 0;
-    for (let m = 0; m < metal.length; m += 1)
-      sum += worth[m]! * Math.max(0, now[metal[m]! + guard]! - curve.solidus);
-    return sum;
-  };
-  const allMetalHeat = metal.reduce((sum, cell) => sum + engine.capacity(cell) * heat[0][cell + guard]!, 0);
-  const toGive = metalHeat(0);
+  const leftIn = heatLeft(engine);
+  let held = 0;
+  for (const cell of metal) held += engine.capacity(cell) * engine.heat[0][cell + engine.guard]!;
   let newest: 0 | 1 = 0;
   let time = 0;
   let steps = 0;
   let stages = 0;
   let lost = 0;
   let ended: March['ended'] = 'solid';
-  let left = toGive;
+  let { fastest } = engine;
+  const mine = leftIn(0);
+  let left = inOrder(mine);
+  if (border) {
+    give({ kind: 'ready', fastest, left: mine });
+    const said = heard('ready', yield waiting);
+    fastest = Math.max(fastest, said.fastest);
+    left = border.half === 'lower' ? inOrder(mine, said.left) : inOrder(said.left, mine);
+  }
+  const toGive = left;
   let needed = Infinity;
 
-  while (record.frozen() < metal.length) {
+  while (left > 0) {
     if (time >= until) {
       ended = 'time';
       break;
@@ -78,7 +98,7 @@ export function* march(
     const usual = Math.max(pace.shortest, Math.min(pace.longest, pace.growth * time));
     const step = Math.min(usual, Math.max(towardsEnd.part * needed, towardsEnd.least * usual), until - time);
     engine.refresh(newest);
-    const s = stagesFor(step / engine.safeStep);
+    const s = stagesFor(step * fastest);
     if (!(stages + s <= mostStages)) {
       ended = 'steps';
       break;
@@ -88,20 +108,76 @@ export function* march(
       const { back, part } = stageOf(j, s);
       const add = part * step * engine.outflow(newest);
       leaving = [leaving[1], leaving[1] - back * (leaving[1] - leaving[0]) + add];
-      engine.stage(newest, back, part * step);
-      newest = newest === 0 ? 1 : 0;
+      const other: 0 | 1 = newest === 0 ? 1 : 0;
+      if (border) {
+        border.first(newest, back, part * step);
+        give({ kind: 'stage', warmth: border.warmth(other) });
+        border.rest(newest, back, part * step);
+        border.takeWarmth(other, heard('stage', yield waiting).warmth);
+      } else engine.stage(newest, back, part * step);
+      newest = other;
     }
     lost += leaving[1];
+    const here = leftIn(newest);
+    if (border) give({ kind: 'step', left: here, heats: border.heats(newest) });
     record.keep(newest, time, time + step);
     time += step;
     steps += 1;
     stages += s;
-    const now = metalHeat(newest);
+    let now = inOrder(here);
+    if (border) {
+      const said = heard('step', yield waiting);
+      border.takeHeats(newest, said.heats);
+      now = border.half === 'lower' ? inOrder(here, said.left) : inOrder(said.left, here);
+    }
     needed = now < left ? (now * step) / (left - now) : Infinity;
     left = now;
     yield { time, progress: toGive > 0 ? 1 - now / toGive : 1, newest, record };
   }
-  const drift =
-    Math.abs(totalHeat(engine, newest) + lost - atStart) / Math.max(1e-300, Math.abs(allMetalHeat));
-  return { ended, time, steps, stages, newest, record, drift, lost };
+  record.close();
+  const made = totalHeat(engine, newest) + lost - atStart;
+  return { ended, time, steps, stages, newest, record, made, held, lost };
+}
+
+/** Heat the metal has to give until it is solid, J, plane by plane: so that halves add up to the same as the whole. */
+function heatLeft({
+  metal,
+  mesh,
+  capacity,
+  heat,
+  guard,
+  curve,
+  own,
+}: Engine): (newest: 0 | 1) => Float64Array {
+  const [nx, ny] = sizeOf(mesh);
+  const plane = nx * ny;
+  const first = own.from / plane;
+  const worth = Float32Array.from(metal, capacity);
+  const alike = worth.every((each) => each === worth[0]) ? (worth[0] ?? 0) : undefined;
+  return (newest) => {
+    const now = heat[newest];
+    const sums = new Float64Array((own.to - own.from) / plane);
+    let m = 0;
+    for (let k = 0; k < sums.length; k += 1) {
+      const end = (k + 1 + first) * plane;
+      let sum = 0;
+      for (; m < metal.length && metal[m]! < end; m += 1) {
+        const above = now[metal[m]! + guard]! - curve.solidus;
+        if (above > 0) sum += (alike ?? worth[m]!) * above;
+      }
+      sums[k] = sum;
+    }
+    return sums;
+  };
+}
+
+function inOrder(...parts: readonly Float64Array[]): number {
+  let sum = 0;
+  for (const part of parts) for (const each of part) sum += each;
+  return sum;
+}
+
+function heard<Kind extends Said['kind']>(kind: Kind, said: Said | undefined): Extract<Said, { kind: Kind }> {
+  if (said?.kind !== kind) throw new Error(`The other half was to say "${kind}".`);
+  return said as Extract<Said, { kind: Kind }>;
 }

@@ -35,10 +35,11 @@ export function centreOf(mesh: Mesh, cell: number): Place {
 }
 
 /** m³, or m³ for each metre or square metre of the axes that are left out. */
-export function volumeOf(mesh: Mesh, cell: number): number {
-  const [i, j, k] = indexOf(cell, sizeOf(mesh));
-  const [x, y, z] = mesh.axes;
-  return x.size[i]! * y.size[j]! * z.size[k]!;
+export function volumeOf({ axes: [x, y, z] }: Mesh, cell: number): number {
+  const nx = x.size.length;
+  const ny = y.size.length;
+  const row = Math.floor(cell / nx);
+  return x.size[cell - nx * row]! * y.size[row % ny]! * z.size[Math.floor(row / ny)]!;
 }
 
 /** The cell a place lies in; outside the mesh, the nearest. */

@@ -1,25 +1,31 @@
 import type { Case, Pace } from './case.ts';
 import { faceArea } from './conductance.ts';
 import { startOf } from './exact-engine.ts';
-import { indexOf, metalCells, sizeOf, volumeOf, type Mesh } from './mesh.ts';
+import { metalCells, sizeOf, volumeOf, type Mesh } from './mesh.ts';
 import { metalRegion } from './substance.ts';
 
 /** Calls back for every face between metal and something else: the cell beside it, the area, m², and the axis across. */
 export function eachFace(mesh: Mesh, face: (other: number, area: number, d: 0 | 1 | 2) => void): void {
   const size = sizeOf(mesh);
-  const strides = [1, size[0], size[0] * size[1]];
-  for (let cell = 0; cell < mesh.region.length; cell += 1) {
-    if (mesh.region[cell] !== metalRegion) continue;
-    const at = indexOf(cell, size);
-    for (const d of [0, 1, 2] as const)
-      for (const way of [-1, 1] as const) {
-        const other = cell + way * strides[d]!;
-        if (at[d] + way < 0 || at[d] + way >= size[d] || mesh.region[other] === metalRegion) continue;
-        const low = [...at] as [number, number, number];
-        if (way < 0) low[d] -= 1;
-        face(other, faceArea(mesh, d, low) * (mesh.share?.(d, Math.min(cell, other)) ?? 1), d);
+  const strides = [1, size[0], size[0] * size[1]] as const;
+  const { region } = mesh;
+  const at: [number, number, number] = [0, 0, 0];
+  let cell = -1;
+  for (at[2] = 0; at[2] < size[2]; at[2] += 1)
+    for (at[1] = 0; at[1] < size[1]; at[1] += 1)
+      for (at[0] = 0; at[0] < size[0]; at[0] += 1) {
+        cell += 1;
+        if (region[cell] !== metalRegion) continue;
+        for (const d of [0, 1, 2] as const)
+          for (let way = -1; way <= 1; way += 2) {
+            const i = at[d];
+            const other = cell + way * strides[d];
+            if (i + way < 0 || i + way >= size[d] || region[other] === metalRegion) continue;
+            const low: [number, number, number] = [...at];
+            if (way < 0) low[d] -= 1;
+            face(other, faceArea(mesh, d, low) * (mesh.share?.(d, Math.min(cell, other)) ?? 1), d);
+          }
       }
-  }
 }
 
 /** Surface of the metal against anything else, m² (or m² for each metre left out). */

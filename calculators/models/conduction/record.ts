@@ -23,10 +23,12 @@ export interface FreezeRecord extends Frozen {
   readonly traces: readonly Trace[];
   /** Hottest each region has been, K. */
   readonly hottest: Float64Array;
-  readonly frozen: () => number;
   /** Latest time at the solidus, exact, and its cell. */
   readonly last: () => { readonly cell: number; readonly time: number };
   readonly keep: (newest: 0 | 1, from: number, to: number) => void;
+  /** Nothing more comes: what was noted on the way to results that did not come is taken out. */
+  readonly close: () => void;
+  readonly bytes: number;
 }
 
 /** Share of the range in which cooling is timed: the last part to freeze. */
@@ -38,8 +40,9 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
   const liquidus = fill();
   const solidus = fill();
   const feeding = fill();
-  const late = fill();
-  const slope = fill();
+  // Until a cell is solid, `solidus` holds the time at which its last tenth began, less than nought by one more,
+  // and `feeding` the gradient at that time.
+  const begun = (time: number): number => -1 - time;
   const before = Float32Array.from(metal, (cell) => heat[0][cell + guard]!);
   const tailTemperature = curve.solidus + tail * (curve.liquidus - curve.solidus);
   const tailHeat = curve.heatOf(tailTemperature);
@@ -51,7 +54,6 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
   const size = sizeOf(mesh);
   const strides = [1, size[0], size[0] * size[1]] as const;
   const rim = rimOf(mesh);
-  let frozen = 0;
   let last = { cell: -1, time: -Infinity };
 
   /** Slope of temperature at a cell, K/m, from its metal neighbours. */
@@ -83,18 +85,18 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
       if (now === was) continue;
       if (was > full && now <= full) liquidus[m] = passing(from, to, was, now, full);
       if (was > tailHeat && now <= tailHeat) {
-        late[m] = passing(from, to, was, now, tailHeat);
-        slope[m] = slopeAt(t, metal[m]!);
+        solidus[m] = begun(passing(from, to, was, now, tailHeat));
+        feeding[m] = slopeAt(t, metal[m]!);
       }
       if (was > solid && now <= solid) {
-        if (Number.isNaN(solidus[m]!)) frozen += 1;
         const time = passing(from, to, was, now, solid);
+        // Melted once more and not past its last tenth: what it was fed at stays as it was.
+        if (!(solidus[m]! >= 0)) {
+          const cooling = (tailTemperature - curve.solidus) / Math.max(1e-9, time - begun(solidus[m]!));
+          feeding[m] = timed ? feeding[m]! / Math.sqrt(cooling) : Number.NaN;
+        }
         solidus[m] = time;
         if (time > last.time) last = { cell: metal[m]!, time };
-        if (timed) {
-          const cooling = (tailTemperature - curve.solidus) / Math.max(1e-9, time - late[m]!);
-          feeding[m] = slope[m]! / Math.sqrt(cooling);
-        }
       }
       before[m] = now;
     }
@@ -122,10 +124,9 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
   // Poured no hotter than the liquidus, or already solid: passed at once.
   for (let m = 0; m < metal.length; m += 1) {
     if (before[m]! <= curve.full) liquidus[m] = 0;
-    if (before[m]! <= tailHeat) late[m] = 0;
+    if (before[m]! <= tailHeat) solidus[m] = begun(0);
     if (before[m]! > curve.solidus) continue;
     solidus[m] = 0;
-    frozen += 1;
     if (last.time < 0) last = { cell: metal[m]!, time: 0 };
   }
   return {
@@ -134,24 +135,38 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
     feeding,
     traces,
     hottest,
-    frozen: () => frozen,
     last: () => last,
     keep,
+    close: () => {
+      for (let m = 0; m < metal.length; m += 1) if (solidus[m]! < 0) solidus[m] = feeding[m] = Number.NaN;
+    },
+    bytes: 4 * 4 * metal.length + 4 * rim.length,
   };
 }
 
 /** Cells beside the metal that are not metal, and those of any other region beside one of a different one. */
 function rimOf(mesh: Mesh): Int32Array {
   const size = sizeOf(mesh);
-  const strides = [1, size[0], size[0] * size[1]] as const;
-  const found = new Set<number>();
-  for (let cell = 0; cell < mesh.region.length; cell += 1)
-    for (const d of [0, 1, 2] as const) {
-      const next = cell + strides[d];
-      const region = mesh.region[cell]!;
-      if (next >= mesh.region.length || mesh.region[next] === region) continue;
-      if (Math.floor(cell / strides[d]) % size[d] === size[d] - 1) continue;
-      for (const one of [cell, next]) if (mesh.region[one] !== metalRegion) found.add(one);
-    }
-  return Int32Array.from(found);
+  const { region } = mesh;
+  const isRim = new Uint8Array(region.length);
+  let count = 0;
+  const add = (cell: number): void => {
+    if (region[cell] === metalRegion || isRim[cell] === 1) return;
+    isRim[cell] = 1;
+    count += 1;
+  };
+  let stride = 1;
+  for (const length of size) {
+    const run = stride * length;
+    for (let start = 0; start < region.length; start += run)
+      for (let cell = start; cell < start + run - stride; cell += 1)
+        if (region[cell + stride] !== region[cell]) {
+          add(cell);
+          add(cell + stride);
+        }
+    stride = run;
+  }
+  const rim = new Int32Array(count);
+  for (let cell = 0, n = 0; n < count; cell += 1) if (isRim[cell] === 1) rim[n++] = cell;
+  return rim;
 }

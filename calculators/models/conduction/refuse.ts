@@ -1,7 +1,6 @@
 import type { Case } from './case.ts';
 import { heatCurve } from './enthalpy.ts';
 import { startOf } from './exact-engine.ts';
-import { volumeOf } from './mesh.ts';
 import { metalRegion, type Metal, type Stuff } from './substance.ts';
 
 const celsius = (kelvin: number): string => `${Math.round(kelvin - 273.15)} °C`.replace('-', '−');
@@ -16,8 +15,7 @@ export function refuse(given: Case): string | undefined {
       if (!(edges[i]! > edges[i - 1]!)) return 'A size is nought or less: every length must be above nought.';
   if (!mesh.region.includes(metalRegion))
     return 'No cell of the part is metal: make it larger, or ask for more cells across it.';
-  if (mesh.region.some((region) => region > others.length))
-    return 'A cell is made of something that was not described.';
+  if (highest(mesh.region) > others.length) return 'A cell is made of something that was not described.';
   if (outside && outside.kind !== 'insulated') {
     if (!(outside.temperature > 0)) return 'The outside is colder than absolute zero, −273.15 °C.';
     if (outside.kind === 'air' && !(outside.h >= 0 && outside.emissivity >= 0 && outside.emissivity <= 1))
@@ -54,21 +52,36 @@ function refuseStuff({ name, k, rhoc, h }: Stuff): string | undefined {
 function refuseWarmth(given: Case): string | undefined {
   const { metal, others, mesh } = given;
   const curve = heatCurve(metal, 0);
+  const [x, y, z] = mesh.axes;
+  const even = typeof given.start !== 'function';
+  // J/m³ that a region has to give before it is at the solidus. Where it starts alike, one of its cells speaks for all.
+  const above = new Float64Array(others.length + 1).fill(Number.NaN);
   let surplus = 0;
-  for (let cell = 0; cell < mesh.region.length; cell += 1) {
-    const start = startOf(given, mesh, cell);
-    const region = mesh.region[cell]!;
-    const what = region === metalRegion ? 'metal' : others[region - 1]!.name;
-    if (Number.isNaN(start)) return `The temperature of the ${what} at the start is missing.`;
-    if (!(start > 0)) return `The ${what} starts colder than absolute zero, −273.15 °C.`;
-    const volume = volumeOf(mesh, cell);
-    surplus +=
-      region === metalRegion
-        ? volume * curve.capacity * (curve.heatOf(start) - curve.solidus)
-        : volume * others[region - 1]!.rhoc * (start - curve.solidus);
-  }
+  let cell = 0;
+  for (const depth of z.size)
+    for (const width of y.size)
+      for (let i = 0; i < x.size.length; i += 1, cell += 1) {
+        const region = mesh.region[cell]!;
+        if (!even || Number.isNaN(above[region]!)) {
+          const start = startOf(given, mesh, cell);
+          const what = region === metalRegion ? 'metal' : others[region - 1]!.name;
+          if (Number.isNaN(start)) return `The temperature of the ${what} at the start is missing.`;
+          if (!(start > 0)) return `The ${what} starts colder than absolute zero, −273.15 °C.`;
+          above[region] =
+            region === metalRegion
+              ? curve.capacity * (curve.heatOf(start) - curve.solidus)
+              : others[region - 1]!.rhoc * (start - curve.solidus);
+        }
+        surplus += x.size[i]! * width * depth * above[region]!;
+      }
   const closed = (given.outside ?? { kind: 'insulated' }).kind === 'insulated';
   if (closed && given.until === undefined && surplus >= 0)
     return 'The mould cannot take up all the heat: it is too small or too hot, and the metal would never be solid. Make the mould larger or cooler, or let heat leave its outside.';
   return undefined;
+}
+
+function highest(regions: Uint8Array): number {
+  let most = 0;
+  for (const region of regions) if (region > most) most = region;
+  return most;
 }

@@ -40,13 +40,6 @@ export function boundsOf(solid: Solid): readonly [Place, Place] {
   ];
 }
 
-/** What is at a place: the last body that holds it, else region 1. */
-export function regionAt(solids: readonly Solid[], place: Place): number {
-  for (let n = solids.length - 1; n >= 0; n -= 1)
-    if (distanceTo(solids[n]!, place) < 0) return solids[n]!.region;
-  return 1;
-}
-
 /** How far a place is outside the metal, with what lies over it cut away, m. */
 export function distanceToMetal(solids: readonly Solid[], place: Place): number {
   let distance = Infinity;

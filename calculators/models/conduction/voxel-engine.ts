@@ -1,141 +1,107 @@
 import type { Case } from './case.ts';
-import { conductanceOf, jointAfter } from './conductance.ts';
-import type { Engine } from './engine.ts';
+import type { Border, Engine } from './engine.ts';
 import { heatCurve } from './enthalpy.ts';
 import { startOf, zeroOf } from './exact-engine.ts';
-import { jointsOf } from './joints.ts';
-import { metalCells, sizeOf, volumeOf } from './mesh.ts';
+import { metalCells, sizeOf, type Mesh } from './mesh.ts';
 import { noSkin, openSkin, outflowOf, skinOf } from './outside.ts';
+import { meshOf, type Slab } from './slab.ts';
 import { metalRegion } from './substance.ts';
-import { plainKernel, type KernelMaker } from './voxel-kernel.ts';
+import { plainKernel, type KernelMaker, type VoxelKernel } from './voxel-kernel.ts';
+import { followMetal } from './voxel-metal.ts';
 
 /**
  * Single precision on equal cubes, through a kernel. Share solid falls evenly over the range; the lever rule
- * is left to the exact engine. Throws nothing: what is refused is refused before.
+ * is left to the exact engine. With `slab` one half of them, which must not let heat out of its outside.
+ * Throws nothing: what is refused is refused before.
  */
-export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): Engine {
+export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, slab?: Slab): Engine {
   const { metal: substance, others } = given;
-  const size = sizeOf(given.mesh);
+  const held = slab ? meshOf(given.mesh, slab) : given.mesh;
+  const size = sizeOf(held);
   const [nx, ny, nz] = size;
-  const count = nx * ny * nz;
-  const strides = [1, nx, nx * ny] as const;
+  const plane = nx * ny;
+  const count = plane * nz;
   const kernel = kernelOf(nx, ny, nz);
-  const { guard, heat, temperature, toNext } = kernel;
-  kernel.region.set(given.mesh.region);
+  const { guard, heat, temperature } = kernel;
+  kernel.region.set(held.region);
   // One copy of what each cell is made of: the kernel's.
-  const mesh = { ...given.mesh, region: kernel.region.subarray(0, count) };
+  const mesh = { ...held, region: kernel.region.subarray(0, count) };
+  const own = {
+    from: slab?.half === 'upper' ? plane : 0,
+    to: slab?.half === 'lower' ? count - plane : count,
+  };
   // One kelvin below the coldest: counted from the coldest itself, far places would hold numbers so small that
   // single precision takes many times as long over them.
-  const zero = zeroOf(given) - 1;
+  const zero = slab?.zero ?? wholeZero(given);
   const curve = heatCurve(substance, zero);
-  const volume = volumeOf(mesh, 0);
-  const worth = [curve.capacity, ...others.map(({ rhoc }) => rhoc)].map((each) => each * volume);
+  // A cube's own edge along x, so that it is the same number in a half as in the whole.
+  const spacing = mesh.axes[0].size[0]!;
+  const worth = [curve.capacity, ...others.map(({ rhoc }) => rhoc)].map((each) => each * spacing ** 3);
   kernel.describe({ ...curve, perHeat: worth.map((each) => 1 / each) });
-  const metal = metalCells(mesh);
+  const allMetal = metalCells(mesh);
+  const metal = slab ? allMetal.filter((cell) => cell >= own.from && cell < own.to) : allMetal;
   const { k } = substance;
-  const spacing = Math.cbrt(volume);
+  const kOf = [Math.max(k.solid, k.liquid), ...others.map((other) => other.k)];
 
   const capacity = (cell: number): number => worth[mesh.region[cell]!]!;
-  const most = (cell: number): number =>
-    mesh.region[cell] === metalRegion ? Math.max(k.solid, k.liquid) : others[mesh.region[cell]! - 1]!.k;
-  const isLast = (d: 0 | 1 | 2, cell: number): boolean =>
-    Math.floor(cell / strides[d]) % size[d] === size[d] - 1;
-  const surface = k.solid === k.liquid ? undefined : surfaceOf();
-  const inside = surface ? insideOf() : [];
-  // Between two cells of one substance it is the same everywhere.
-  const alike = [0, ...others].map((_, region) => {
-    const own = region === metalRegion ? Math.max(k.solid, k.liquid) : others[region - 1]!.k;
-    return own * spacing;
-  });
-  for (let cell = 0; cell < count; cell += 1) {
-    const warm = startOf(given, mesh, cell) - zero;
-    const region = mesh.region[cell]!;
-    temperature[0][cell + guard] = warm;
-    heat[0][cell + guard] = region === metalRegion ? curve.heatOf(warm) : warm;
-    for (const d of [0, 1, 2] as const) {
-      if (isLast(d, cell)) continue;
-      if (mesh.region[cell + strides[d]] === region) toNext[d][cell + guard] = alike[region]!;
-      else
-        toNext[d][cell + guard] = conductanceOf(
-          jointAfter(mesh, others, d, cell),
-          most(cell),
-          most(cell + strides[d]),
-        );
-    }
-  }
-
-  kernel.settle(alike.map((each, region) => (region === metalRegion ? 0 : each)));
+  warm();
+  join(given, mesh, kernel, kOf);
+  kernel.settle(kOf.map((each, region) => (region === metalRegion ? 0 : each * spacing)));
+  const following = followMetal(given, mesh, allMetal, kernel, curve);
 
   const outside = given.outside ?? { kind: 'insulated' as const };
   const closed = outside.kind === 'insulated';
+  const most = (cell: number): number => kOf[mesh.region[cell]!]!;
   const skin = closed ? noSkin : skinOf(mesh, given.sides ?? ['+x', '+y', '+z'], most);
   const out = closed ? 0 : outside.temperature - zero;
   openSkin(skin, outside, (cell) => Math.max(temperature[0][cell + guard]!, curve.liquidus) + zero);
-  const safeStep = 1 / fastest();
+  const fastest = fastestOf();
 
-  function fastest(): number {
+  /** Every cell as it is at the start. */
+  function warm(): void {
+    const { start } = given;
+    const [firstHeat] = heat;
+    const [first] = temperature;
+    if (typeof start === 'function') {
+      for (let cell = 0; cell < count; cell += 1) {
+        const here = startOf(given, mesh, cell) - zero;
+        first[cell + guard] = here;
+        firstHeat[cell + guard] = mesh.region[cell] === metalRegion ? curve.heatOf(here) : here;
+      }
+      return;
+    }
+    const warmth = Float64Array.from(kOf, (_, region) => start[region]! - zero);
+    const heats = warmth.map((here, region) => (region === metalRegion ? curve.heatOf(here) : here));
+    for (let cell = 0; cell < count; cell += 1) {
+      const region = mesh.region[cell]!;
+      first[cell + guard] = warmth[region]!;
+      firstHeat[cell + guard] = heats[region]!;
+    }
+  }
+
+  /** The largest share of its difference to its surroundings that a cell of its own makes up in a second, 1/s. */
+  function fastestOf(): number {
     const onSkin = new Map<number, number>();
     skin.cells.forEach((cell, n) => onSkin.set(cell, (onSkin.get(cell) ?? 0) + skin.conductance[n]!));
+    const steepest = worth.map(
+      (each, region) => (region === metalRegion ? Math.max(1, curve.inLiquid) : 1) / each,
+    );
+    const [east, north, up] = kernel.toNext;
     let rate = 0;
-    for (let cell = 0; cell < count; cell += 1) {
+    for (let cell = own.from; cell < own.to; cell += 1) {
       const at = cell + guard;
-      let sum = onSkin.get(cell) ?? 0;
-      for (const d of [0, 1, 2] as const) sum += toNext[d][at]! + toNext[d][at - strides[d]]!;
-      const steepest = mesh.region[cell] === metalRegion ? Math.max(1, curve.inLiquid) : 1;
-      rate = Math.max(rate, (sum * steepest) / capacity(cell));
+      const sum = east[at]! + east[at - 1]! + north[at]! + north[at - nx]! + up[at]! + up[at - plane]!;
+      rate = Math.max(
+        rate,
+        ((onSkin.size > 0 ? (onSkin.get(cell) ?? 0) : 0) + sum) * steepest[mesh.region[cell]!]!,
+      );
     }
     return rate;
   }
 
   function refresh(newest: 0 | 1): void {
     openSkin(skin, outside, (cell) => temperature[newest][cell + guard]! + zero);
-    if (!surface) return;
-    // Between steps the older heats are of no more use: meanwhile they hold conductivities.
-    const now = heat[newest];
-    const own = heat[newest === 0 ? 1 : 0];
-    const range = curve.full - curve.solidus;
-    for (const cell of metal) {
-      const liquid = Math.min(1, Math.max(0, (now[cell + guard]! - curve.solidus) / range));
-      own[cell + guard] = k.solid + (k.liquid - k.solid) * liquid;
-    }
-    for (const d of [0, 1, 2] as const) {
-      const along = toNext[d];
-      const stride = strides[d];
-      for (const at of inside[d]!) {
-        const one = own[at]!;
-        const two = own[at + stride]!;
-        along[at] = (2 * spacing * one * two) / (one + two);
-      }
-    }
-    const half = 0.5 / spacing;
-    for (let n = 0; n < surface.at.length; n += 1)
-      toNext[surface.axis[n] as 0 | 1 | 2][surface.at[n]!] =
-        1 / (half / own[surface.metal[n]!]! + surface.rest[n]!);
-  }
-
-  /** Places of faces within the metal, after which there is metal too, by axis. */
-  function insideOf(): readonly Int32Array[] {
-    return ([0, 1, 2] as const).map((d) =>
-      metal
-        .filter((cell) => !isLast(d, cell) && mesh.region[cell + strides[d]] === metalRegion)
-        .map((cell) => cell + guard),
-    );
-  }
-
-  /** Faces of the metal: where the conductance stands, the axis, where the metal lies, K/W of the rest of the way. */
-  function surfaceOf() {
-    const { cell, axis, gap } = jointsOf(mesh, others, false);
-    const next = cell.map((from, n) => from + strides[axis[n] as 0 | 1 | 2]);
-    const isFirst = (n: number): boolean => mesh.region[cell[n]!] === metalRegion;
-    return {
-      at: cell.map((from) => from + guard),
-      axis,
-      metal: cell.map((from, n) => (isFirst(n) ? from : next[n]!) + guard),
-      rest: Float32Array.from(
-        cell,
-        (from, n) => 0.5 / spacing / most(isFirst(n) ? next[n]! : from) + gap[n]!,
-      ),
-    };
+    following.follow(newest);
   }
 
   function stage(newest: 0 | 1, back: number, seconds: number): void {
@@ -152,12 +118,11 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
   }
 
   refresh(0);
-  // Beside the kernel's arrays, each metal cell keeps its number, its last heat and five results.
-  const faces = inside.reduce((sum, { length }) => sum + length, 0);
-  const bytes =
-    kernel.bytes + 4 * faces + 4 * 7 * metal.length + 28 * skin.cells.length + 13 * (surface?.at.length ?? 0);
+  const numbers = slab ? metal.length + allMetal.length : metal.length;
+  const bytes = kernel.bytes + following.bytes + 4 * numbers + 28 * skin.cells.length;
   return {
     mesh,
+    own,
     curve,
     zero,
     metal,
@@ -165,10 +130,87 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel): E
     heat,
     temperature,
     capacity,
-    safeStep,
+    fastest,
     refresh,
     stage,
     outflow: (newest) => outflowOf(skin, temperature[newest], guard, out),
+    ...(slab && { border: borderOf(slab, kernel, plane, count) }),
     bytes,
+  };
+}
+
+/** K: what all heats of equal cubes are counted from. */
+export const wholeZero = (given: Case): number => zeroOf(given) - 1;
+
+/** Fills the conductances between neighbours, W/K, for the metal at its most conducting. */
+function join({ others }: Case, mesh: Mesh, { toNext, guard }: VoxelKernel, kOf: readonly number[]): void {
+  const size = sizeOf(mesh);
+  const strides = [1, size[0], size[0] * size[1]] as const;
+  const spacing = mesh.axes[0].size[0]!;
+  const area = spacing * spacing;
+  const half = 0.5 / spacing;
+  const { region } = mesh;
+  const alike = Float64Array.from(kOf, (each) => each * spacing);
+  for (const d of [0, 1, 2] as const) {
+    const along = toNext[d];
+    const stride = strides[d];
+    const run = stride * size[d];
+    // Cells before the last along this axis lie in one piece.
+    for (let start = 0; start < region.length; start += run)
+      for (let cell = start; cell < start + run - stride; cell += 1) {
+        const one = region[cell]!;
+        const two = region[cell + stride]!;
+        if (one === two) {
+          along[cell + guard] = alike[one]!;
+          continue;
+        }
+        const touching = one === metalRegion || two === metalRegion;
+        const gap = touching
+          ? 1 / (others[Math.max(one, two) - 1]!.h * (mesh.share?.(d, cell) ?? 1) * area)
+          : 0;
+        along[cell + guard] = 1 / (half / kOf[one]! + half / kOf[two]! + gap);
+      }
+  }
+}
+
+/** How a half hands over its last plane and takes in the other's. */
+function borderOf(slab: Slab, kernel: VoxelKernel, plane: number, count: number): Border {
+  const lower = slab.half === 'lower';
+  const { guard, heat, temperature } = kernel;
+  const mine = guard + (lower ? count - 2 * plane : plane);
+  const theirs = guard + (lower ? count - plane : 0);
+  const four = (cell: number): number => 4 * Math.floor(cell / 4);
+  const [first, rest] = lower
+    ? [
+        [four(count - 2 * plane), count - plane],
+        [0, four(count - 2 * plane)],
+      ]
+    : [
+        [four(plane), four(2 * plane + 3)],
+        [four(2 * plane + 3), count],
+      ];
+  // Heats serve the conductances of metal only.
+  const metallic = kernel.region.subarray(mine - guard, mine - guard + plane).includes(metalRegion);
+  // What came in is sent out again with other numbers in it.
+  const spare: Float32Array[] = [];
+  const copy = (from: Float32Array): Float32Array => {
+    const into = spare.pop() ?? new Float32Array(plane);
+    into.set(from.subarray(mine, mine + plane));
+    return into;
+  };
+  return {
+    half: slab.half,
+    first: (newest, back, seconds) => kernel.stage(newest, back, seconds, first![0], first![1]),
+    rest: (newest, back, seconds) => kernel.stage(newest, back, seconds, rest![0], rest![1]),
+    warmth: (newest) => copy(temperature[newest]),
+    heats: (newest) => (metallic ? copy(heat[newest]) : new Float32Array(0)),
+    takeWarmth: (newest, told) => {
+      temperature[newest].set(told, theirs);
+      spare.push(told);
+    },
+    takeHeats: (newest, told) => {
+      heat[newest].set(told, theirs);
+      if (told.length > 0) spare.push(told);
+    },
   };
 }

@@ -22,8 +22,12 @@ export interface VoxelKernel {
    * temperature, which is the same number.
    */
   readonly settle: (alike: readonly number[]) => void;
-  /** other ← newest − back·(newest − other) + seconds·rate(newest), and the temperatures that go with it. */
-  readonly stage: (newest: 0 | 1, back: number, seconds: number) => void;
+  /**
+   * other ← newest − back·(newest − other) + seconds·rate(newest), and the temperatures that go with it; of the cells
+   * from a whole multiple of four up to but without another, or of all. Up to three cells behind the last
+   * may come out as anything.
+   */
+  readonly stage: (newest: 0 | 1, back: number, seconds: number, from?: number, to?: number) => void;
   readonly bytes: number;
 }
 
@@ -65,13 +69,13 @@ export function plainKernel(nx: number, ny: number, nz: number): VoxelKernel {
     ({ solidus, full, inRange, inLiquid } = substances);
   }
 
-  function stage(newest: 0 | 1, back: number, seconds: number): void {
+  function stage(newest: 0 | 1, back: number, seconds: number, from = 0, to = count): void {
     const now = heat[newest];
     const next = heat[newest === 0 ? 1 : 0];
     const t = temperature[newest];
     const tNext = temperature[newest === 0 ? 1 : 0];
     const [east, north, up] = toNext;
-    for (let cell = 0; cell < count; cell += 1) {
+    for (let cell = from; cell < to; cell += 1) {
       const at = cell + guard;
       const here = t[at]!;
       const inflow =

@@ -1,6 +1,6 @@
 import { axis, even } from './axis.ts';
 import { centreOf, type Mesh, type Place, type Three } from './mesh.ts';
-import { boundsOf, distanceToMetal, regionAt, type Solid } from './solids.ts';
+import { boundsOf, distanceTo, distanceToMetal, type Solid } from './solids.ts';
 
 export interface Voxels {
   readonly solids: readonly Solid[];
@@ -34,14 +34,38 @@ export function voxelMesh(voxels: Voxels): Mesh {
   const axes = ([0, 1, 2] as const).map((d) =>
     axis(even(from[d], from[d] + size[d] * voxels.spacing, size[d])),
   ) as unknown as Mesh['axes'];
-  const region = new Uint8Array(size[0] * size[1] * size[2]);
+  const region = new Uint8Array(size[0] * size[1] * size[2]).fill(1);
   const mesh = { axes, region };
-  let cell = 0;
-  for (const z of axes[2].centres)
-    for (const y of axes[1].centres)
-      for (const x of axes[0].centres) region[cell++] = regionAt(voxels.solids, [x, y, z]);
+  for (const solid of voxels.solids) fill(mesh, solid);
   if (voxels.solids.every(({ kind }) => kind === 'box')) return mesh;
   return { ...mesh, share: surfaceShare(mesh, voxels) };
+}
+
+/** Makes the cells whose middles lie in a body of its substance. A later body is laid over an earlier one. */
+function fill({ axes, region }: Mesh, solid: Solid): void {
+  const [low, high] = boundsOf(solid);
+  const [x, y, z] = axes.map(({ centres }, d) => {
+    let [from, to] = [0, centres.length];
+    while (from < to && centres[from]! <= low[d]!) from += 1;
+    while (to > from && centres[to - 1]! >= high[d]!) to -= 1;
+    return { from, to };
+  }) as [Span, Span, Span];
+  const [nx, ny] = [axes[0].centres.length, axes[1].centres.length];
+  for (let k = z.from; k < z.to; k += 1)
+    for (let j = y.from; j < y.to; j += 1) {
+      const row = nx * (j + ny * k);
+      if (solid.kind === 'box') region.fill(solid.region, row + x.from, row + x.to);
+      else
+        for (let i = x.from; i < x.to; i += 1) {
+          const place = [axes[0].centres[i]!, axes[1].centres[j]!, axes[2].centres[k]!] as const;
+          if (distanceTo(solid, place) < 0) region[row + i] = solid.region;
+        }
+    }
+}
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
 }
 
 /**

@@ -89,12 +89,13 @@ function wasmKernel(module: WebAssembly.Module, nx: number, ny: number, nz: numb
       between.set(alike);
       for (let four = 0; four < fours; four += 1) plain[four] = plainFour(4 * four);
     },
-    stage: (newest, back, seconds) => {
+    stage: (newest, back, seconds, from = 0, to = count) => {
       const { perHeat, solidus, full, inRange, inLiquid } = substances;
       perHeat.forEach((each, n) => (gains[n] = each * seconds));
       const other = 1 - newest;
       run(
-        count,
+        from,
+        to,
         nx,
         nx * ny,
         first(heats + newest),

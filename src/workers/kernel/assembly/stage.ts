@@ -24,9 +24,10 @@ function toEastBefore(before: v128, here: v128): v128 {
  * `gains`: eight numbers, kelvin of heat a cell of each region gains in this stage for each watt; after them eight
  * conductances between two cells of that region. `plain` has a byte for four cells: their region where all of them,
  * and all that they touch, are of one stuff that does not melt, else nought. Such four need no conductances from
- * memory, and their temperature is their heat, so only the one is kept.
+ * memory, and their temperature is their heat, so only the one is kept. `first` is a multiple of four.
  */
 export function stage(
+  first: i32,
   count: i32,
   nx: i32,
   plane: i32,
@@ -58,9 +59,11 @@ export function stage(
   const inLiquids = f32x4.splat(inLiquid);
   const nought = f32x4.splat(0);
   const end: usize = 4 * count;
-  let before = nought;
+  const start: usize = 4 * first;
+  // What flows in from the west of the first cell; at the very first, nothing.
+  let before = f32x4.splat(load<f32>(east + start - 4) * (load<f32>(t + start) - load<f32>(t + start - 4)));
 
-  for (let at: usize = 0; at < end; at += 16) {
+  for (let at: usize = start; at < end; at += 16) {
     const place = t + at;
     const here = v128.load(place);
     const beyond = f32x4.sub(v128.load(place, 4), here);
