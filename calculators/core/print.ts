@@ -24,24 +24,29 @@ function lastPlace(value: number, { spread, figures = 3 }: Fineness): number {
   return value === 0 ? 0 : placeOf(Number(value.toPrecision(digits))) - digits + 1;
 }
 
-/** Rounded at a power of ten, as ASCII without an exponent. */
-function roundedAt(value: number, place: number): string {
-  if (place <= 0) return value.toFixed(Math.min(100, -place));
-  const digits = Math.abs(value) < 10 ** place ? 1 : Math.min(100, placeOf(value) - place + 1);
-  return String(Math.abs(value) < 0.5 * 10 ** place ? 0 : Number(value.toPrecision(digits)));
+/** A number smaller than the last place worth printing: one of that place, or nothing where nothing is nearer. */
+function notBelow(value: number, place: number): number {
+  if (place <= placeOf(value)) return value;
+  return Math.abs(value) < 0.5 * 10 ** place ? 0 : Math.sign(value) * 10 ** place;
 }
 
-function printAt(value: number, place: number): string {
-  if (!Number.isFinite(value)) return 'no number';
+/** Rounded at a power of ten not above its first digit, as ASCII without an exponent. */
+function roundedAt(value: number, place: number): string {
+  if (place <= 0) return value.toFixed(Math.min(100, -place));
+  return String(value === 0 ? 0 : Number(value.toPrecision(placeOf(value) - place + 1)));
+}
+
+function printAt(given: number, place: number): string {
+  if (!Number.isFinite(given)) return 'no number';
+  const value = notBelow(given, place);
   const size = Math.abs(value);
   let text: string;
-  if (size !== 0 && (size >= 1e6 || size < 1e-4) && place <= placeOf(value)) {
+  if (size !== 0 && (size >= 1e6 || size < 1e-4)) {
     const digits = Math.min(17, placeOf(value) - place + 1);
     const [mantissa = '', power = ''] = value.toExponential(digits - 1).split('e');
     text = `${mantissa} × 10${raise(power.replace('+', ''))}`;
   } else {
     text = roundedAt(value, place);
-    if (/^-?0(\.0*)?$/.test(text)) text = text.replace('-', '');
     // Five figures and more before the point stand in threes.
     text = text.replace(
       /^(-?)(\d{5,})/,
@@ -53,7 +58,7 @@ function printAt(value: number, place: number): string {
 
 /** A number for display: real minus sign, digits no finer than its spread, a power of ten only when very large or small. */
 export function printNumber(value: number, fineness: Fineness = {}): string {
-  return Number.isFinite(value) ? printAt(value, lastPlace(value, fineness)) : 'no number';
+  return printAt(value, lastPlace(value, fineness));
 }
 
 /**
@@ -101,8 +106,9 @@ export function printWithSpread(
 export function plainNumber(value: number, { spread, figures = 12 }: Fineness = {}): string {
   if (!Number.isFinite(value)) return '';
   const place = lastPlace(value, { spread, figures });
-  const digits = value === 0 ? 1 : placeOf(value) - place + 1;
-  return digits < 1 ? '0' : String(Number(value.toPrecision(Math.min(17, digits))));
+  const rounded = notBelow(value, place);
+  const digits = rounded === 0 ? 1 : placeOf(rounded) - place + 1;
+  return String(Number(rounded.toPrecision(Math.min(17, digits))));
 }
 
 /** A written quantity, `'-5 J·s^-½/(m²·K)'`, as it is shown: a real minus, and the unit as it stands after a number. */

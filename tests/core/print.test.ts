@@ -56,13 +56,18 @@ describe('printing a number', () => {
     [2e6, { spread: 4e6 }, '2 × 10⁶'],
     [2e6, { spread: 4e7 }, '0'],
     [-0.3, { spread: 5 }, '0'],
-    // What is below the last place worth printing keeps one figure, or is nothing when nearer to that.
-    [63, { spread: 400 }, '60'],
-    [50, { spread: 400 }, '50'],
+    // What is smaller than the last place worth printing is one of that place, or nothing when nearer to that.
+    [0.7, { spread: 5 }, '1'],
+    [63, { spread: 400 }, '100'],
+    [-50, { spread: 400 }, '−100'],
     [49, { spread: 400 }, '0'],
+    [7e29, { spread: 4e30 }, '1 × 10³⁰'],
+    [4e-6, { spread: 3e-5 }, '0.00000'],
+    [-7e-6, { spread: 3e-5 }, '−1 × 10⁻⁵'],
     [-12345.6, { figures: 6 }, '−12\u202f345.6'],
     [9999, { figures: 4 }, '9999'],
     [123_456, { figures: 6 }, '123\u202f456'],
+    [999_999.6, { figures: 6 }, '1\u202f000\u202f000'],
     [Number.NaN, {}, 'no number'],
     [Number.POSITIVE_INFINITY, { spread: 1 }, 'no number'],
   ])('prints %d with %o as %s', (value, fineness, text) => {
@@ -119,6 +124,10 @@ describe('printing a quantity', () => {
 
   it('prints the spread of a temperature as a width', () => {
     expect(printQuantity(toSI(1043.2, '°C'), '°C', { spread: 30 })).toBe('1040 °C');
+    // 5 kelvins are 9 of Fahrenheit: to the degree.
+    expect(printQuantity(toSI(1913.4, '°F'), '°F', { spread: 5 })).toBe('1913 °F');
+    expect(printQuantity(toSI(1913.4, '°F'), '°F', { spread: 6 })).toBe('1913 °F');
+    expect(printQuantity(toSI(1913.4, '°F'), '°F', { figures: 5 })).toBe('1913.4 °F');
   });
 });
 
@@ -141,6 +150,7 @@ describe('printing with a spread', () => {
     expect(printWithSpread(0.42, 's', [0.41, 0.9])).toBe('0.420 s (0.410 to 0.900)');
     expect(printWithSpread(0.42, 's', [0.1, 0.43])).toBe('0.420 s (0.100 to 0.430)');
     expect(printWithSpread(0.42, 's', [0.42, 0.6])).toBe('0.42 s (0.42 to 0.60)');
+    expect(printWithSpread(0.42, 's', [0.24, 0.42])).toBe('0.42 s (0.24 to 0.42)');
     expect(printWithSpread(0.42, 's', [0.42, 0.42])).toBe('0.420 s');
     expect(printWithSpread(0.42, 's', [0.3, Number.POSITIVE_INFINITY])).toBe('0.420 s');
     expect(printWithSpread(0.42, 's', Number.NaN)).toBe('0.420 s');
@@ -167,6 +177,8 @@ describe('a number to copy', () => {
     expect(plainNumber(1234567)).toBe('1234567');
     expect(plainNumber(0.4234, { spread: 0.13 })).toBe('0.42');
     expect(plainNumber(3, { spread: 400 })).toBe('0');
+    expect(plainNumber(-70, { spread: 400 })).toBe('-100');
+    expect(plainNumber(0, { spread: 400 })).toBe('0');
     expect(plainNumber(300, { spread: 400 })).toBe('300');
     expect(plainNumber(1 / 3)).toBe('0.333333333333');
     expect(plainNumber(0.1, { figures: 40 })).toBe('0.1');
