@@ -145,7 +145,7 @@ export function solve(formula: Formula, given: Environment, find: string): Solve
   };
   const own = ownRoots(formula, ready, withRoot, find, spec);
   const allowed = own.filter((root) => where.every((condition) => holds(condition, withRoot(root))));
-  const [first] = allowed.length > 1 ? preferInRange(formula, spec, allowed) : allowed;
+  const first = allowed.length > 1 ? preferred(formula, spec, allowed) : allowed[0];
   if (first === undefined) {
     const broken = where.find((condition) =>
       own.length > 0
@@ -201,10 +201,9 @@ export function rearrangedValue(
   return Number.isFinite(off) && off <= 1e-6 * sizeOf(ready, places) ? value : Number.NaN;
 }
 
-/** Inside the range first, so that the usual branch is the one shown. */
-function preferInRange(formula: Formula, spec: SymbolSpec, roots: readonly number[]): number[] {
-  const inside = (root: number): boolean => warningsFor(spec, '', fromOwn(formula, spec, root)).length === 0;
-  return [...roots.filter(inside), ...roots.filter((root) => !inside(root))];
+/** A root inside the range and its limits if there is one, so that the usual branch is the one shown. */
+function preferred(formula: Formula, spec: SymbolSpec, roots: readonly number[]): number | undefined {
+  return roots.find((root) => warningsFor(spec, '', fromOwn(formula, spec, root)).length === 0) ?? roots[0];
 }
 
 function noAnswer(spec: SymbolSpec, find: string): string {

@@ -157,6 +157,12 @@ describe('solving', () => {
     );
   });
 
+  it('refuses a root of the other sign, however small', () => {
+    const root = formulaOf('y = sqrt(a)', { y: plain('y'), a: plain('a') });
+    for (const y of [-1, -1e-4, -1e-9]) expect(solve(root, { y }, 'a').ok).toBe(false);
+    expect(valueOf(solve(root, { y: 1e-9 }, 'a'))).toBeCloseTo(1e-18, 27);
+  });
+
   it('is refused where the formula says so', () => {
     const one = formulaOf('y = a', { y: plain('y'), a: plain('a') }, { noSolve: { a: 'a is chosen' } });
     expect(solve(one, { y: 2 }, 'a')).toEqual({ ok: false, reason: 'a is chosen', warnings: [] });
@@ -172,6 +178,8 @@ describe('solving', () => {
     const solved = solve(twice({ limit: { below: 0, why: 'less than nothing' } }), { y: 4 }, 'x');
     expect(valueOf(solved)).toBeCloseTo(4, 9);
     expect(solved.ok && solved.roots.map((root) => Math.round(root))).toEqual([-1, 4]);
+    const past = solve(twice({ limit: { below: 5, why: 'too little of it' } }), { y: 4 }, 'x');
+    expect(reasonOf(past)).toBe('too little of it');
     expect(valueOf(solve(twice({}, [{ test: 'x > 0', why: 'behind the wall' }]), { y: 4 }, 'x'))).toBeCloseTo(
       4,
       9,

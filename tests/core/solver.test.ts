@@ -57,6 +57,41 @@ describe('a solver without words', () => {
     expect(found).toBeGreaterThan(6);
   });
 
+  it('seeks from a guess first, beyond the range too, and looks through the range where that finds nothing', () => {
+    // 1 + ln 1 = 1, and 15 + ln 15 = 17.708.
+    const implicit = (unit: 'mm' | '1', empirical: boolean): Formula =>
+      defineFormula({
+        id: 'test/implicit',
+        title: 'Implicit',
+        answers: '',
+        equation: 'y = x + ln(x)',
+        symbols: {
+          y: { name: 'y', unit: '1' },
+          x: { name: 'x', unit, range: [10, 20], limit: { above: 30, why: 'far' } },
+        },
+        empirical,
+        assumes: [],
+        source: { key: 'nist-sp811', at: 'none', how: 'memory' },
+        examples: [],
+      });
+    const x = solverFor(implicit('1', false), 'x');
+    expect(x({ y: 1 }, 2)).toBeCloseTo(1, 10);
+    expect(x({ y: 1 }, 0.01)).toBeCloseTo(1, 10);
+    for (const near of [undefined, 0, -2]) expect(x({ y: 1 }, near)).toBeNaN();
+    for (const near of [undefined, 0, -2, 12]) expect(x({ y: 15 + Math.log(15) }, near)).toBeCloseTo(15, 9);
+    // e to the −1e9 is no number here: nothing is found near, and nothing in the range.
+    expect(x({ y: -1e9 }, 2)).toBeNaN();
+    expect(x({ y: 100 }, 2)).toBeNaN();
+    // In millimetres, as the equation is written.
+    expect(solverFor(implicit('mm', true), 'x')({ y: 1 }, 0.003)).toBeCloseTo(0.001, 12);
+  });
+
+  it('is made once', () => {
+    const [formula] = all as [Formula];
+    expect(solverFor(formula)).toBe(solverFor(formula));
+    expect(solverFor(formula, 'no such symbol')({})).toBeNaN();
+  });
+
   it('refuses past a limit, outside the domain and where a number is missing', () => {
     const fall = defineFormula({
       id: 'test/root',
