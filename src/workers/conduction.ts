@@ -1,9 +1,9 @@
 import { plainKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
-import { solveHalf, type FromSecond, type HalfJob, type ToSecond } from './conduction-halves.ts';
+import { solveHalf, type FromSecond, type HalfJob, type ToSecond, type Wire } from './conduction-halves.ts';
 import { solvePart, type Means, type Request } from './conduction-work.ts';
 import bytes from './kernel/assembly/stage.ts?wasm';
 import { canRun, wasmKernels } from './kernel/wasm-kernel.ts';
-import { buffersIn, wireOver } from './wire.ts';
+import { buffersIn, wireOver, type WireEnd } from './wire.ts';
 
 /**
  * Freezes parts off the main thread, in compiled code where the browser has four-lane arithmetic. A newer
@@ -27,32 +27,42 @@ const turn = (): Promise<void> =>
     port2.postMessage(undefined);
   });
 
+/** What goes between the two: of which half, so that what is left of one that was stopped is not taken for the next. */
+interface Letter<Message> {
+  readonly half: number;
+  readonly message: Message;
+}
+
 let second: Worker | undefined;
 let ready = false;
-let cut: (() => void) | undefined;
-const fellOut = (): void => {
-  ready = false;
-  cut?.();
-};
+let half = 0;
+let wire: WireEnd<ToSecond, FromSecond> | undefined;
 
 function wake(): void {
   if (second || navigator.hardwareConcurrency < 2) return;
   try {
     second = new Worker(location.href, { type: 'module', name: asSecond });
-    second.onmessage = () => (ready = true);
-    second.onerror = fellOut;
+    second.onmessage = ({ data }: MessageEvent<Letter<FromSecond> | 'ready'>) => {
+      if (data === 'ready') ready = true;
+      else if (data.half === half) wire?.heard(data.message);
+    };
+    second.onerror = () => {
+      ready = false;
+      wire?.cut();
+    };
   } catch {
     // One worker will do.
   }
 }
 
-function ask(job: HalfJob): ReturnType<NonNullable<Means['second']>['ask']> {
+function ask(job: HalfJob): Wire<ToSecond, FromSecond> | undefined {
   if (!second || !ready) return undefined;
-  // A channel for each half: what is left in it from one that was stopped is never taken for the next one's.
-  const channel = new MessageChannel();
-  const wire = wireOver<ToSecond, FromSecond>(channel.port1);
-  cut = wire.cut;
-  second.postMessage(job, [channel.port2]);
+  const to = second;
+  half += 1;
+  const own = half;
+  // Straight from worker to worker: by a channel of ports each message takes the browser several times as long.
+  wire = wireOver((message, moved) => to.postMessage({ half: own, message }, moved));
+  to.postMessage({ half, message: job } satisfies Letter<HalfJob>);
   return wire;
 }
 
@@ -79,11 +89,18 @@ function asFirst({ data }: MessageEvent<Request>): void {
     .catch(reportError);
 }
 
-function asOther({ data, ports }: MessageEvent<HalfJob>): void {
-  const [port] = ports;
-  if (!port) return;
-  const done = solveHalf(data, kernels.maker, wireOver<FromSecond, ToSecond>(port));
-  void done.then(() => port.close());
+let other: { readonly half: number; readonly wire: WireEnd<FromSecond, ToSecond> } | undefined;
+
+function asOther({ data: { half: of, message } }: MessageEvent<Letter<HalfJob | ToSecond>>): void {
+  if ('kind' in message) {
+    if (other?.half === of) other.wire.heard(message);
+    return;
+  }
+  const end = wireOver<FromSecond, ToSecond>((said, moved) =>
+    postMessage({ half: of, message: said }, { transfer: moved }),
+  );
+  other = { half: of, wire: end };
+  void solveHalf(message, kernels.maker, end);
 }
 
 if (self.name === asSecond) {

@@ -1,28 +1,34 @@
 import type { Wire } from './conduction-halves.ts';
 
-/** Messages over a port, their arrays moved instead of copied where nobody needs them any more. */
+/** A wire, and its end: what comes in for it, and that nothing more will. */
+export interface WireEnd<Out, In> extends Wire<Out, In> {
+  readonly heard: (message: In) => void;
+  readonly cut: () => void;
+}
+
+/** Messages by whatever way `send` goes, their arrays moved and not copied: who sends them has no more use for them. */
 export function wireOver<Out extends object, In>(
-  port: MessagePort,
-): Wire<Out, In> & { readonly cut: () => void } {
-  const heard: In[] = [];
-  let wanting: ((message: In | undefined) => void) | undefined;
+  send: (message: Out, moved: ArrayBuffer[]) => void,
+): WireEnd<Out, In> {
+  const waiting: In[] = [];
+  let wanted: ((message: In | undefined) => void) | undefined;
   let isCut = false;
-  const tell = (message: In | undefined): void => {
-    const to = wanting;
-    wanting = undefined;
+  const tell = (message: In | undefined): boolean => {
+    const to = wanted;
+    wanted = undefined;
     to?.(message);
-  };
-  port.onmessage = ({ data }: MessageEvent<In>) => {
-    if (wanting) tell(data);
-    else heard.push(data);
+    return to !== undefined;
   };
   return {
-    say: (message) => port.postMessage(message, buffersIn(message)),
+    say: (message) => send(message, buffersIn(message)),
     hear: () =>
       new Promise((resolve) => {
-        if (heard.length > 0 || isCut) resolve(heard.shift());
-        else wanting = resolve;
+        if (waiting.length > 0 || isCut) resolve(waiting.shift());
+        else wanted = resolve;
       }),
+    heard: (message) => {
+      if (!tell(message)) waiting.push(message);
+    },
     cut: () => {
       isCut = true;
       tell(undefined);

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { Worker } from 'node:worker_threads';
 import type { Case } from '../../calculators/models/conduction/case.ts';
 import type { Engine } from '../../calculators/models/conduction/engine.ts';
 import { exactEngine } from '../../calculators/models/conduction/exact-engine.ts';
@@ -10,26 +11,32 @@ import { freeze } from '../../calculators/models/conduction/freeze.ts';
 import { voxelEngine } from '../../calculators/models/conduction/voxel-engine.ts';
 import { plainKernel, type VoxelKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
 import { sizeOf } from '../../calculators/models/conduction/mesh.ts';
-import { voxelMesh } from '../../calculators/models/conduction/voxels.ts';
+import { voxelMesh, type Voxels } from '../../calculators/models/conduction/voxels.ts';
+import type { FromSecond, ToSecond } from '../../src/workers/conduction-halves.ts';
+import { solvePart, type Means } from '../../src/workers/conduction-work.ts';
 import { compileKernel } from '../../src/workers/kernel/compile.ts';
 import { wasmKernels } from '../../src/workers/kernel/wasm-kernel.ts';
+import { wireOver } from '../../src/workers/wire.ts';
 import { barOf, lineOf, partOf } from '../models/conduction/ways.ts';
 
 const simd = wasmKernels(await compileKernel());
 
-/** A thin plate of 1 mm with a boss of 8 by 8 by 6 mm in 5 mm of sand: 100 × 88 × 32 cells at 0.5 mm. */
-const plateWithBoss = (spacing: number): Case =>
-  partOf(
-    voxelMesh({
-      solids: [
-        { kind: 'box', region: 0, low: [0, 0, 0], high: [0.04, 0.034, 0.001] },
-        { kind: 'box', region: 0, low: [0.016, 0.013, 0], high: [0.024, 0.021, 0.006] },
-      ],
-      spacing,
-      wall: 0.005,
-      mirror: [false, false, false],
-    }),
-  );
+/** A thin plate of 1 mm with a boss 6 mm high, 8 or more wide, in 5 mm of sand: 100 × 88 × 32 cells at 0.5 mm. */
+const voxelsOf = (spacing: number, wide: number): Voxels => ({
+  solids: [
+    { kind: 'box', region: 0, low: [0, 0, 0], high: [0.04, 0.034, 0.001] },
+    {
+      kind: 'box',
+      region: 0,
+      low: [0.02 - wide / 2, 0.017 - wide / 2, 0],
+      high: [0.02 + wide / 2, 0.017 + wide / 2, 0.006],
+    },
+  ],
+  spacing,
+  wall: 0.005,
+  mirror: [false, false, false],
+});
+const plateWithBoss = (spacing: number, wide = 0.008): Case => partOf(voxelMesh(voxelsOf(spacing, wide)));
 
 /** The engine's own kernel, filled, and what its stages are told. */
 function filled(given: Case, maker = simd) {
@@ -154,8 +161,51 @@ function whole(title: string, given: Case, engineOf: (given: Case) => Engine, ro
 console.log('\nUntil the last place is solid, on one thread');
 const withBoss = plateWithBoss(0.0005);
 whole('plate with a boss, compiled', withBoss, (it) => voxelEngine(it, simd), 3);
+whole('the same with a boss of 18 mm', plateWithBoss(0.0005, 0.018), (it) => voxelEngine(it, simd), 3);
 whole('plate with a boss, first coarse answer', plateWithBoss(0.001), (it) => voxelEngine(it, simd), 3);
 whole('plate with a boss, TypeScript', withBoss, (it) => voxelEngine(it), 1);
 whole('bar of 8 by 16 mm, turned, 0.5 mm', partOf(barOf(0.0005)), exactEngine, 3);
 whole('bar of 8 by 16 mm, turned, 0.25 mm', partOf(barOf(0.00025)), exactEngine, 3);
 whole('plate of 6 mm in a line of 8 cells', partOf(lineOf('straight', 8)), exactEngine, 20);
+
+/** Both cores are needed for this, so the two ways take turns and the ratio counts. */
+async function byWorkers(rounds: number): Promise<void> {
+  const worker = new Worker(new URL('./second-half.ts', import.meta.url));
+  await new Promise((resolve) => worker.once('message', resolve));
+  const ask: NonNullable<Means['second']>['ask'] = (job) => {
+    const wire = wireOver<ToSecond, FromSecond>((message, moved) => worker.postMessage(message, moved));
+    worker.removeAllListeners('message');
+    worker.on('message', (message: FromSecond) => wire.heard(message));
+    worker.postMessage(job);
+    return wire;
+  };
+  const kernels = { by: 'simd', maker: simd };
+  const now = (): number => performance.now();
+  const turn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+  const alone: Means = { kernels, now, turn, stopped: () => false };
+  const together: Means = { ...alone, second: { wake: () => undefined, ask } };
+  for (const wide of [0.008, 0.018]) {
+    const { metal, others } = plateWithBoss(0.002);
+    const shape = { kind: 'voxels', voxels: voxelsOf(0.0005, wide) } as const;
+    const part = { shape, metal, others, start: [1373.15, 293.15, 293.15], most: 1e6 };
+    const took: [number[], number[]] = [[], []];
+    let bytes = 0;
+    for (let round = 0; round < rounds; round += 1)
+      for (const [n, means] of [alone, together].entries())
+        for await (const reply of solvePart(1, part, means))
+          if (reply.kind === 'frozen' && reply.done) {
+            took[n as 0 | 1].push(reply.took);
+            bytes = reply.result.bytesPerCell;
+          }
+    const middle = took.map((all) => [...all].sort((a, b) => a - b)[Math.floor(all.length / 2)]!);
+    const least = took.map((all) => Math.min(...all));
+    for (const [n, name] of ['one worker', 'two workers'].entries())
+      console.log(
+        `  ${least[n]!.toFixed(0).padStart(7)} ms  boss of ${(1000 * wide).toFixed(0)} mm, ${name}: the middle of ${rounds} runs ${middle[n]!.toFixed(0)} ms${n === 0 ? '' : `, ${(middle[1]! / middle[0]!).toFixed(2)} of one worker’s, ${bytes.toFixed(1)} bytes a cell`}`,
+      );
+  }
+  await worker.terminate();
+}
+
+console.log('\nThe same with what a worker does besides: laying out, checking, pictures');
+await byWorkers(7);

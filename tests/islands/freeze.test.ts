@@ -7,7 +7,8 @@ import { plainKernel } from '../../calculators/models/conduction/voxel-kernel.ts
 import { metalCells, volumeOf } from '../../calculators/models/conduction/mesh.ts';
 import { completeInputs } from '../../calculators/models/inputs.ts';
 import { transient } from '../../calculators/models/transient.ts';
-import { ranksOf, ruleTime, whyApart } from '../../src/islands/freeze/answer.ts';
+import { whyApart } from '../../src/islands/beside-rule.ts';
+import { ranksOf, ruleOf } from '../../src/islands/freeze/answer.ts';
 import { askedOf, shapes, shown, type ShapeName } from '../../src/islands/freeze/asked.ts';
 import { heatStep } from '../../src/islands/freeze/colours.ts';
 import { partOf } from '../../src/islands/freeze/part.ts';
@@ -166,15 +167,22 @@ describe('the quick rule beside the solver', () => {
       'mould.initial': '20 °C',
       h_interface: '1000 W/(m²·K)',
     });
-    expect(ruleTime(values, 0.428e-3, timeBoth)).toBeCloseTo(2.1, 2);
-    expect(ruleTime(values, Number.NaN, timeBoth)).toBeUndefined();
+    expect(ruleOf(values, 0.428e-3, timeBoth)).toBeCloseTo(2.1, 2);
+    expect(ruleOf(values, Number.NaN, timeBoth)).toBeUndefined();
   });
 
   it('says why they differ by the sign of the difference', () => {
-    const values = valuesOf({});
-    expect(whyApart(values, 10, 10.5)).toMatch(/agree/);
-    expect(whyApart(values, 10, 14)).toMatch(/heavy place outlasts/);
-    expect(whyApart(values, 10, 7)).toMatch(/more mould to heat/);
+    const wide = { range: 110, error: 0.03 };
+    for (const of of ['whole', 'place'] as const) {
+      expect(whyApart(of, 10, 10.5, wide)).toMatch(/agree/);
+      // What the cells may put off is no difference.
+      expect(whyApart(of, 10, 11.5, { ...wide, error: 0.2 })).toMatch(/agree/);
+      expect(whyApart(of, 10, 14, wide)).toMatch(/all 110 degrees/);
+      expect(whyApart(of, 10, 14, { ...wide, range: 0.5 })).not.toMatch(/degrees/);
+      expect(whyApart(of, 10, 7, wide)).toMatch(/more mould to give heat to/);
+    }
+    expect(whyApart('whole', 10, 14, wide)).toMatch(/heavy place outlasts the mean/);
+    expect(whyApart('place', 10, 14, wide)).not.toMatch(/mean/);
   });
 });
 

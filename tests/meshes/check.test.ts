@@ -170,7 +170,7 @@ describe('the fittings of the mill', () => {
 });
 
 describe('surfaces that are no part', () => {
-  it('a quarter of a million loose triangles are said to be open, quickly', { timeout: 60_000 }, () => {
+  it('a quarter of a million loose triangles are said to be open, quickly', () => {
     const faces = 250_000;
     const points = Float64Array.from({ length: 9 * faces }, (_, n) => 100 * ((n * 0.618_033_988_7) % 1));
     const corners = Uint32Array.from({ length: 3 * faces }, (_, n) => n);
@@ -190,7 +190,7 @@ describe('surfaces that are no part', () => {
       fc.array(spot, { minLength: 3, maxLength: 12 }),
       fc.array(fc.tuple(fc.nat(), fc.nat(), fc.nat()), { minLength: 1, maxLength: 30 }),
     ],
-    { numRuns: 200 },
+    { numRuns: 300 },
   )('any triangles at all are measured, filled or refused in words', (places, triples) => {
     const builder = startMesh();
     const at = (n: number): number => builder.point(...places[n % places.length]!);

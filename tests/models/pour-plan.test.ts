@@ -365,10 +365,10 @@ describe('numbers from the reader’s own pours', () => {
     expect(check(own, 'sections.2').why).toMatch(/by the book/);
   });
 
-  it('carry their doubt into the spread of the time', { timeout: 60_000 }, () => {
+  it('carry their doubt into the spread of the time', () => {
     const { values, spreads } = completeInputs(pourPlan, { 'own.constant': '2 s/mm² ± 0.2' }, known);
     expect(spreads['own.constant']).toBeCloseTo(0.2e6, 6);
-    const { outputs } = planSpread(values, { 'own.constant': 0.2e6 }, { count: 150 })!;
+    const { outputs } = planSpread(values, { 'own.constant': 0.2e6 })!;
     const { low, high } = outputs['sections.2.freeze']!;
     const middle = 2e6 * pourPlan.run(values).values['sections.2.modulus']! ** 2;
     // A tenth of the constant is a tenth of the time

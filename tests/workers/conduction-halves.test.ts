@@ -155,8 +155,10 @@ function meansOf(withSecond: boolean, fails = Infinity, stopAfter = Infinity) {
         ask: (job) => {
           asked += 1;
           const { port1, port2 } = new MessageChannel();
-          const first = wireOver<ToSecond, FromSecond>(port1);
-          const other = wireOver<FromSecond, ToSecond>(port2);
+          const first = wireOver<ToSecond, FromSecond>((message, moved) => port1.postMessage(message, moved));
+          const other = wireOver<FromSecond, ToSecond>((message, moved) => port2.postMessage(message, moved));
+          port1.onmessage = ({ data }: MessageEvent<FromSecond>) => first.heard(data);
+          port2.onmessage = ({ data }: MessageEvent<ToSecond>) => other.heard(data);
           let said = 0;
           const say = (message: FromSecond): void => {
             said += 1;

@@ -106,7 +106,7 @@ describe('gate and button beside the part, and the solver', () => {
     expect(of('picked')!.at).toBeUndefined();
   });
 
-  it('hand their cells to the solver, and its times come back by place', { timeout: 60_000 }, async () => {
+  it('hand their cells to the solver, and its times come back by place', async () => {
     const { ask, of } = worked(writeStl(box(30, 20, 5)), 'block.stl');
     ask({ kind: 'gate', at: 'heaviest', radius: 0.0025, metal: button });
     ask({ kind: 'cells', wall: 0.008, most: 60_000 });
@@ -194,7 +194,6 @@ describe('the unit a file leaves out', () => {
 describe('into the plan', () => {
   it.each(fittings.map((fitting) => [fitting.file, fitting] as const))(
     '%s: every number is one the plan reads',
-    { timeout: 60_000 },
     (file, fitting) => {
       const { of } = worked(writeStl(fitting.mesh()), file);
       const [settled, gated] = [of('settled') as Settled, of('gated') as Gated];

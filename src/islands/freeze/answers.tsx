@@ -2,7 +2,8 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Formula } from '../../../calculators/core/formula.ts';
 import type { Values } from '../../../calculators/core/model.ts';
 import { numberAt } from '../../../calculators/models/given.ts';
-import { celsius, millimetres, percent, placesOf, ranksOf, ruleTime, seconds, whyApart } from './answer.ts';
+import { celsius, millimetres, percent, placesOf, ranksOf, ruleOf, seconds } from './answer.ts';
+import { whyApart } from '../beside-rule.ts';
 import { heatStep, type Colours } from './colours.ts';
 import { Curves } from './curves.tsx';
 import { label, Map, type Place } from './map.tsx';
@@ -100,7 +101,7 @@ export function Answers({
       return colours.tint(Number.isNaN(rank) ? 0.08 : rank < 0.1 ? 0.72 : rank < 0.3 ? 0.36 : 0.08);
     });
 
-  const rule = useMemo(() => ruleTime(values, mesh.modulus, quick), [solved]);
+  const rule = useMemo(() => ruleOf(values, mesh.modulus, quick), [solved]);
   const shared = { view, probe, onProbe: setProbe, stale };
   const probed = probe ?? last;
   const cell = probed ? cellAt(view, ...probed) : 0;
@@ -248,7 +249,7 @@ export function Answers({
         {rule !== undefined && (
           <p class="rule-says">
             The quick rule says {seconds(rule)} for a modulus of {millimetres(mesh.modulus)} mm; the solver{' '}
-            {seconds(end)}. {whyApart(values, rule, end)}
+            {seconds(end)}. {whyApart('whole', rule, end, { range: liquidus - solidus, error: mesh.error })}
           </p>
         )}
       </section>

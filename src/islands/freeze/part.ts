@@ -6,7 +6,8 @@ import { numberAt, textAt } from '../../../calculators/models/given.ts';
 import { metalOf, othersOf } from '../../../calculators/models/transient/substances.ts';
 import type { Shape } from '../../workers/conduction-shape.ts';
 import type { Part } from '../../workers/conduction-work.ts';
-import { ruleTime } from './answer.ts';
+import { soaked } from '../beside-rule.ts';
+import { ruleOf } from './answer.ts';
 import { shapes, type ShapeName } from './asked.ts';
 import { readSquares, thinnestOf } from './squares.ts';
 
@@ -30,13 +31,10 @@ export function partOf(values: Values, frames: number, rule: Formula, memory = 4
   const others = othersOf(values).slice(0, 2);
   const start = ['metal.initial', 'mould.initial', 'chill.initial'].map((name) => numberAt(values, name));
   // How far heat soaks into the mould while it freezes by the rule: beyond a few times that it is as it was.
-  const soaked = (of: number): number => {
-    const { k, rhoc } = others[0]!;
-    return Math.sqrt((k / rhoc) * (ruleTime(values, of, rule) ?? 60));
-  };
+  const depth = soaked(others[0]!, ruleOf(values, modulus(values, shape), rule) ?? 60);
   const solid = shape === 'block' || shape === 'square-boss';
   const most = solid ? mostOf.solid * Math.min(2, Math.max(0.25, memory / 4)) : mostOf.flat;
-  const wall = Math.min(0.08, Math.max(0.002, (solid ? 3 : 4) * soaked(modulus(values, shape))));
+  const wall = Math.min(0.08, Math.max(0.002, (solid ? 3 : 4) * depth));
   return {
     ok: true,
     part: { shape: shapeOf(values, shape, chilled, wall), metal, others, start, most, frames },

@@ -29,6 +29,9 @@ export interface Solver {
   readonly stop: () => void;
 }
 
+/** So long after the last change the next sum begins, ms: a word is not solved letter by letter. The first waits for nothing. */
+const pause = 120;
+
 /** Solves the part that `key` stands for off the main thread, a moment after it has last changed. */
 export function useSolver(key: string, part: Part | undefined): Solver {
   const worker = useRef<Worker>(undefined);
@@ -72,16 +75,23 @@ export function useSolver(key: string, part: Part | undefined): Solver {
 
   useEffect(() => {
     if (!part) return undefined;
-    const wait = setTimeout(() => {
-      asked.current += 1;
-      setRefused(undefined);
-      setAskedFor(key);
-      setGoing({ progress: 0, time: 0, pass: 'coarse' });
-      tell({ asked: asked.current, part });
-    }, 250);
+    const wait = setTimeout(
+      () => {
+        asked.current += 1;
+        setRefused(undefined);
+        setAskedFor(key);
+        setGoing({ progress: 0, time: 0, pass: 'coarse' });
+        tell({ asked: asked.current, part });
+      },
+      asked.current === 0 ? 0 : pause,
+    );
     return () => clearTimeout(wait);
   }, [key, part === undefined]);
-  useEffect(() => () => worker.current?.terminate(), []);
+  useEffect(() => {
+    // The worker is fetched and made ready while the page still reads what it is to solve.
+    begin();
+    return () => worker.current?.terminate();
+  }, []);
   return {
     solved,
     going,

@@ -1,8 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { printNumber, printQuantity } from '../../../calculators/core/print.ts';
+import { timeBoth } from '../../../calculators/formulas/freezing/time-both.ts';
 import type { Reply as SolverReply, Request as SolverRequest } from '../../workers/conduction-work.ts';
 import type { Body, Celled, Gated, Request, Timed } from '../../workers/part-work.ts';
-import { ruleFor, soaked, whyApart, type FreezingMetal, type FreezingMould } from './apart.ts';
+import { ruleTime, soaked, whyApart } from '../beside-rule.ts';
+import type { FreezingMetal, FreezingMould } from './substances.ts';
 
 const seconds = (value: number): string => printQuantity(value, 's', { figures: 2 });
 const mm = (x: number): string => printQuantity(x, 'mm');
@@ -78,7 +80,8 @@ export function FreezePart(props: {
     }
     setRefused('');
     const heaviest = Math.max(...gated.spots.map(({ modulus }) => modulus));
-    const time = ruleFor(heaviest, metal, mould, hot, start) ?? 30;
+    const time = ruleTime(timeBoth, heaviest, metal, mould, hot, start) ?? 30;
+    // Twice as deep as heat soaks and a little is enough: what comes back from farther out is less than a hundredth.
     const wall = Math.min(deep.most, Math.max(deep.least, 2.2 * soaked(mould, time)));
     setGoing({ pass: 'coarse', share: 0 });
     setOf({ pour: hot, cold: start, mould, metal });
@@ -201,7 +204,7 @@ function Answer(props: {
   const { timed, of, error, gated, cells } = props;
   const { last, places } = timed;
   const rule = (modulus: number): number | undefined =>
-    ruleFor(modulus, of.metal, of.mould, of.pour, of.cold);
+    ruleTime(timeBoth, modulus, of.metal, of.mould, of.pour, of.cold);
   const range = of.metal.liquidus - of.metal.solidus;
   const heaviest = gated.spots[0];
   const atLast = rule(last.modulus);
@@ -222,7 +225,7 @@ function Answer(props: {
           {heaviest.body === last.body && (heaviest.body !== 'part' || heaviest.where === last.where)
             ? 'Both name the same place.'
             : 'They do not name the same place: heat also runs through the metal from heavy to thin, which a modulus cannot tell. Trust the solver on the order.'}{' '}
-          {atLast === undefined ? '' : whyApart(atLast, last.solid, range, error)}
+          {atLast === undefined ? '' : whyApart('place', atLast, last.solid, { range, error })}
         </p>
       )}
       {!gated.added && (
@@ -266,7 +269,9 @@ function Answer(props: {
                     <td>{mm(one.modulus)}</td>
                     <td>{quick === undefined ? '' : seconds(quick)}</td>
                     <td>{seconds(one.solid)}</td>
-                    <td class="why">{quick === undefined ? '' : whyApart(quick, one.solid, range, error)}</td>
+                    <td class="why">
+                      {quick === undefined ? '' : whyApart('place', quick, one.solid, { range, error })}
+                    </td>
                   </tr>
                 );
               })}

@@ -15,7 +15,7 @@ import type {
   Shown,
   Timed,
 } from '../../workers/part-work.ts';
-import type { FreezingMetal, FreezingMould } from './apart.ts';
+import type { FreezingMetal, FreezingMould } from './substances.ts';
 import { loadShelf, saveShelf, withPlan } from '../plan/store.ts';
 import { planOf, sectionNames } from './into-plan.ts';
 import { Cuts, Views } from './views.tsx';

@@ -5,6 +5,7 @@ import { numberAt, rowsAt, textAt } from '../../../calculators/models/given.ts';
 import type { Shape } from '../../workers/conduction-shape.ts';
 import type { Part } from '../../workers/conduction-work.ts';
 import type { Books } from '../form-entries.ts';
+import { soaked } from '../beside-rule.ts';
 
 /** A section of the plan as the solver takes it: `id` is that of the plan's own numbers. */
 export interface SectionPart {
@@ -44,12 +45,12 @@ export function sectionParts(values: Values, books: Books): readonly SectionPart
     h: numberAt(values, 'mould.interface'),
   };
   const start = [numberAt(values, 'melt.temperature'), numberAt(values, 'mould.temperature')];
-  const soaked = (half: number): number => {
+  const deep = (half: number): number => {
     const mesh = lineMesh({ shape: 'straight', half, outer: 2 * half, cells: 1, first: half, ratio: 2 });
-    return Math.sqrt((mould.k / mould.rhoc) * roughTime({ metal, others: [mould], mesh, start }));
+    return soaked(mould, roughTime({ metal, others: [mould], mesh, start }));
   };
   return rowsAt(values, 'sections').flatMap((row, index): SectionPart[] => {
-    const shape = shapeOf(row, soaked);
+    const shape = shapeOf(row, deep);
     if (!shape) return [];
     const name = textAt(row, 'name').trim() || `Section ${index + 1}`;
     const part = { shape, metal, others: [mould], start, most: 100_000 };
@@ -57,7 +58,7 @@ export function sectionParts(values: Values, books: Books): readonly SectionPart
   });
 }
 
-function shapeOf(row: Row, soaked: (half: number) => number): Shape | undefined {
+function shapeOf(row: Row, deep: (half: number) => number): Shape | undefined {
   const [t, w, l] = [numberAt(row, 'thickness'), numberAt(row, 'width'), numberAt(row, 'length')];
   const kind = textAt(row, 'shape') || 'bar';
   const line = (shape: 'straight' | 'round'): Shape => ({
@@ -65,7 +66,7 @@ function shapeOf(row: Row, soaked: (half: number) => number): Shape | undefined 
     line: {
       shape,
       half: t / 2,
-      outer: t / 2 + Math.min(0.5, Math.max(t / 2, 5 * soaked(shape === 'round' ? t / 4 : t / 2))),
+      outer: t / 2 + Math.min(0.5, Math.max(t / 2, 5 * deep(shape === 'round' ? t / 4 : t / 2))),
       cells: 8,
       first: t / 64,
       ratio: 1.1,
@@ -81,7 +82,7 @@ function shapeOf(row: Row, soaked: (half: number) => number): Shape | undefined 
       turned: false,
       rectangles: [{ x: 0, y: 0, width: w / 2, height: t / 2, region: 0 }],
       spacing: Math.min(t, w) / 10,
-      wall: Math.min(0.1, 4 * soaked((t * w) / (2 * (t + w)))),
+      wall: Math.min(0.1, 4 * deep((t * w) / (2 * (t + w)))),
       ratio: 1.2,
       mirror: { x: true, y: true },
     },
@@ -92,7 +93,7 @@ function shapeOf(row: Row, soaked: (half: number) => number): Shape | undefined 
     voxels: {
       solids: [{ kind: 'box', region: 0, low: [-w / 2, -l / 2, -t / 2], high: [w / 2, l / 2, t / 2] }],
       spacing: Math.min(t, w, l) / 10,
-      wall: Math.min(0.05, 3 * soaked(1 / (2 / t + 2 / w + 2 / l))),
+      wall: Math.min(0.05, 3 * deep(1 / (2 / t + 2 / w + 2 / l))),
       mirror: [true, true, true],
     },
   };
