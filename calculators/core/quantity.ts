@@ -37,7 +37,8 @@ export type Reading =
 
 /** Other names of a unit, as `unit names`, written as `keyOf` leaves them. */
 const aliases = `% percent pct|°C C celsius|°F F fahrenheit|Δ°C dC ΔC|Δ°F dF ΔF|ΔK dK|deg ° degree|in "|ft ' feet|µm micron
-|cm³ cc|g gm|lb lbm|oz ounce|ct carat|s sec|h hr|g/cm³ g/cc g/ml kg/l|Pa N/m2|mbar hPa|cfm ft3/min|L/min lpm
+|cm³ cc|g gm|lb lbm|oz ounce|ct carat|s sec|h hr|g/cm³ g/cc g/ml kg/l|Pa N/m2|mbar hPa|cfm ft3/min|ozt troyoz oztroy troyounce|dwt pwt|inHg "Hg inofHg inofmercury inchHg inchofmercury inchesHg inchesofHg inchesofmercury
+|mmHg mmofHg mmofmercury|L/min lpm
 |W/(m·K) W/mC|J/(kg·K) J/kgC|W/(m²·K) W/m2C|J·s^-½/(m²·K) J/(m²·K·√s) W·√s/(m²·K)`;
 
 /** Units that are read, but where a workshop could mean another. */
@@ -146,6 +147,8 @@ function readUnit(text: string, field: UnitSymbol): UnitSymbol | { message: stri
   const { exact, loose } = unitIndex();
   const key = keyOf(text);
   const quoted = `“${text.trim()}”`;
+  if (/^\p{L}+\.? +\d[\d.,/]* *\p{L}+\.?$/u.test(text.trim()))
+    return { message: `${quoted} makes two units of one number: type it in one, such as 1.25 lb or 150 s.` };
   const singular = key.replace(/s$/, '');
   const two = ambiguous.find(([form]) => form.test(key));
   if (two) return { message: `${quoted} could be ${two[1]}.` };
