@@ -5,7 +5,10 @@
 export function noteWidths(): void {
   for (const equation of document.querySelectorAll<HTMLElement>('.card-equation')) {
     const parts = [...equation.querySelectorAll('.katex-base')].map((part) => part.getBoundingClientRect());
-    const width = Math.max(...parts.map(({ right }) => right)) - Math.min(...parts.map(({ left }) => left));
+    const whole = Math.max(...parts.map(({ right }) => right)) - Math.min(...parts.map(({ left }) => left));
+    // One that may go on in the next line needs room for its widest part only.
+    const breaks = equation.classList.contains('breaks');
+    const width = breaks ? Math.max(...parts.map((part) => part.width)) : whole;
     const letter = Number.parseFloat(getComputedStyle(equation).fontSize);
     if (width > 0 && letter > 0) equation.style.setProperty('--wide', (width / letter).toFixed(2));
   }

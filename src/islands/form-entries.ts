@@ -3,7 +3,8 @@ import type { Input, ListInput, QuantityInput } from '../../calculators/core/mod
 import { plainNumber } from '../../calculators/core/print.ts';
 import { readSpread, unitChoices, type Reading } from '../../calculators/core/quantity.ts';
 import { toSI, widthFromSI, type UnitSymbol } from '../../calculators/core/units.ts';
-import { entryFor, homeUnit, readEntry, settled, type Entry } from './entries.ts';
+import { entryFor, homeUnit, inUnit, readEntry, settled, type Entry } from './entries.ts';
+import { habitUnit, type Habit } from './habit.ts';
 
 /** What stands in one field of a model's form: a quantity as typed, a word, a flag, or rows of these. */
 export type Cell = Entry | string | boolean;
@@ -81,6 +82,47 @@ export function isYours(held: Held | undefined, spec: QuantityInput, book: Entry
   if (!mine.ok || !theirs.ok) return true;
   const near = (a = 0, b = 0): boolean => Math.abs(a - b) <= 2e-3 * Math.abs(b);
   return mine.value !== theirs.value || !near(mine.spread, theirs.spread);
+}
+
+/** The form in the units of a habit, with what is not in it at its start. A number that follows its material stays out. */
+export function formInHabit(inputs: Inputs, form: Form, habit: Habit): Form {
+  const swap = (entry: Entry, spec: QuantityInput): Entry => {
+    const symbol = habitUnit(homeUnit(spec), habit);
+    return symbol === entry.unit ? entry : inUnit(entry, spec, symbol);
+  };
+  const swapRow = (row: FormRow, { item }: ListInput): FormRow =>
+    Object.fromEntries(
+      Object.entries(row).map(([name, cell]) => {
+        const spec = item[name];
+        return [name, spec?.kind === 'quantity' && isEntry(cell) ? swap(cell, spec) : cell];
+      }),
+    );
+  const next: Record<string, Held> = { ...form };
+  for (const [name, spec] of Object.entries(inputs)) {
+    const held = form[name];
+    if (spec.kind === 'list')
+      next[name] = ((held as readonly FormRow[] | undefined) ?? usualRows(spec)).map((row) =>
+        swapRow(row, spec),
+      );
+    else if (spec.kind === 'quantity' && isEntry(held)) next[name] = swap(held, spec);
+    else if (spec.kind === 'quantity' && !spec.from) next[name] = swap(usualEntry(spec), spec);
+  }
+  return next;
+}
+
+/**
+ * The unit a result is said in, from the one it is said in at home: that of the habit, or the one the reader chose
+ * for a number of the form that would else be in the same unit.
+ */
+export function unitsFollowing(inputs: Inputs, form: Form, habit: Habit): (home: UnitSymbol) => UnitSymbol {
+  const chosen = new Map<UnitSymbol, UnitSymbol>();
+  for (const [name, held] of Object.entries(form)) {
+    const spec = inputs[name];
+    if (spec?.kind !== 'quantity' || !isEntry(held)) continue;
+    const { unit } = settled(held, spec);
+    if (unit !== habitUnit(homeUnit(spec), habit)) chosen.set(homeUnit(spec), unit);
+  }
+  return (home) => chosen.get(home) ?? habitUnit(home, habit);
 }
 
 /** How the text of a quantity reads; undefined when it is empty and may be: there is nothing to start from. */

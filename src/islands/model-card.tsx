@@ -1,8 +1,18 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Model, Output, Result } from '../../calculators/core/model.ts';
 import { printNumber, printQuantity } from '../../calculators/core/print.ts';
-import { textsOf, unreadable, type Books, type Form, type Inputs } from './form-entries.ts';
+import type { UnitSymbol } from '../../calculators/core/units.ts';
+import {
+  formInHabit,
+  textsOf,
+  unitsFollowing,
+  unreadable,
+  type Books,
+  type Form,
+  type Inputs,
+} from './form-entries.ts';
 import { sentence } from './field.tsx';
+import { habits, keepHabit, readHabit, type Habit } from './habit.ts';
 import { ModelForm, type MaterialName } from './model-form.tsx';
 import '../styles/model-card.css';
 
@@ -40,12 +50,18 @@ async function runnerOf({ file, inputs, books }: ModelCardProps): Promise<Run> {
 /** A model's form and what comes of it: numbers, decisions, the working and what it cannot say. */
 export function ModelCard(props: ModelCardProps) {
   const { inputs, books } = props;
-  const [form, setForm] = useState<Form>({});
+  const [typed, setTyped] = useState<Form>({});
+  const [habit, setHabit] = useState<Habit>('metric');
   const [run, setRun] = useState<Run>();
   const [said, setSaid] = useState('');
   const kept = useRef(props.first);
+  const started = useMemo(() => (habit === 'metric' ? {} : formInHabit(inputs, {}, habit)), [habit]);
+  const form = useMemo(() => ({ ...started, ...typed }), [started, typed]);
   const unread = useMemo(() => unreadable(inputs, form, books), [form]);
-  const touched = form !== undefined && Object.keys(form).length > 0;
+  const touched = Object.keys(typed).length > 0;
+  const unitOf = unitsFollowing(inputs, form, habit);
+
+  useEffect(() => setHabit(readHabit()), []);
 
   useEffect(() => {
     if (touched && !run) void runnerOf(props).then((made) => setRun(() => made));
@@ -55,7 +71,7 @@ export function ModelCard(props: ModelCardProps) {
     return kept.current;
   }, [run, form]);
   const lines = Object.entries(result.values).map(([name, value]) =>
-    lineOf(props.outputs[name], name, value),
+    lineOf(props.outputs[name], name, value, unitOf),
   );
   const spoken = lines.length > 0 ? lines.join(', ') : (result.notes[0] ?? '');
   useEffect(() => {
@@ -73,20 +89,37 @@ export function ModelCard(props: ModelCardProps) {
         books={books}
         materials={props.materials}
         withSpread={false}
-        onChange={setForm}
+        onChange={setTyped}
         more="The rest"
       />
       <p class="deeds">
-        <button type="button" onClick={() => setForm({})}>
+        <button type="button" onClick={() => setTyped({})}>
           Reset
         </button>
+        <select
+          aria-label="Units everywhere"
+          value={habit}
+          onChange={(event) => {
+            const wanted = event.currentTarget.value as Habit;
+            keepHabit(wanted);
+            setHabit(wanted);
+            if (touched) setTyped(formInHabit(inputs, typed, wanted));
+          }}
+        >
+          {Object.entries(habits).map(([name, words]) => (
+            <option value={name} selected={name === habit}>
+              {words}
+            </option>
+          ))}
+        </select>
       </p>
       <div class="outcome">
         {unread.length > 0 && <p class="old">From the last numbers that could be read.</p>}
         <dl>
           {Object.entries(result.values).map(([name, value]) => (
             <div>
-              <dt>{props.outputs[name]?.name ?? name}</dt> <dd>{amountOf(props.outputs[name], value)}</dd>
+              <dt>{props.outputs[name]?.name ?? name}</dt>{' '}
+              <dd>{amountOf(props.outputs[name], value, unitOf)}</dd>
             </div>
           ))}
         </dl>
@@ -110,7 +143,7 @@ export function ModelCard(props: ModelCardProps) {
                 <li>
                   {step.title}
                   {step.value !== undefined &&
-                    ` = ${stepAmount(props.outputs[step.id], step.value, step.unit)}`}
+                    ` = ${stepAmount(props.outputs[step.id], step.value, step.unit, unitOf)}`}
                   {step.note !== undefined && `. ${sentence(step.note)}`}
                 </li>
               ))}
@@ -125,11 +158,13 @@ export function ModelCard(props: ModelCardProps) {
   );
 }
 
-const amountOf = (output: Output | undefined, value: number): string =>
-  output ? printQuantity(value, output.show ?? output.unit) : printNumber(value);
+type UnitOf = (home: UnitSymbol) => UnitSymbol;
+
+const amountOf = (output: Output | undefined, value: number, unitOf: UnitOf): string =>
+  output ? printQuantity(value, unitOf(output.show ?? output.unit)) : printNumber(value);
 
 /** What the bench says for a unit of the equations; the others are said as they are. */
-const bench: Partial<Record<Output['unit'], Output['unit']>> = {
+const bench: Partial<Record<UnitSymbol, UnitSymbol>> = {
   K: '°C',
   ΔK: 'Δ°C',
   m: 'mm',
@@ -138,8 +173,17 @@ const bench: Partial<Record<Output['unit'], Output['unit']>> = {
   'm³/s': 'cm³/s',
 };
 
-const stepAmount = (output: Output | undefined, value: number, unit: Output['unit'] | undefined): string =>
-  output ? amountOf(output, value) : unit ? printQuantity(value, bench[unit] ?? unit) : printNumber(value);
+const stepAmount = (
+  output: Output | undefined,
+  value: number,
+  unit: UnitSymbol | undefined,
+  unitOf: UnitOf,
+): string =>
+  output
+    ? amountOf(output, value, unitOf)
+    : unit
+      ? printQuantity(value, unitOf(bench[unit] ?? unit))
+      : printNumber(value);
 
-const lineOf = (output: Output | undefined, name: string, value: number): string =>
-  `${output?.name ?? name} ${amountOf(output, value)}`;
+const lineOf = (output: Output | undefined, name: string, value: number, unitOf: UnitOf): string =>
+  `${output?.name ?? name} ${amountOf(output, value, unitOf)}`;

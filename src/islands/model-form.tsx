@@ -11,7 +11,7 @@ import type {
 } from '../../calculators/core/model.ts';
 import { plainNumber, unitLabel } from '../../calculators/core/print.ts';
 import { warningsFor } from '../../calculators/core/solve.ts';
-import { fromSI, unit } from '../../calculators/core/units.ts';
+import { fromSI, unit, type UnitSymbol } from '../../calculators/core/units.ts';
 import { homeUnit, type Entry } from './entries.ts';
 import { Field } from './field.tsx';
 import {
@@ -230,16 +230,15 @@ function QuantityField(props: {
       withSpread={props.withSpread}
       warnings={[...about.map(({ message }) => message), ...(props.says ?? [])]}
       refused={about.some(({ refuses }) => refuses)}
-      note={[spread, spec.note ?? rangeText(spec)].filter(Boolean).join('. ')}
+      note={[spread, spec.note ?? rangeText(spec, entry.unit)].filter(Boolean).join('. ')}
       onChange={(next) => next !== entry && props.onChange(next)}
     />
   );
 }
 
-/** For a number without a note of its own: where it usually lies. */
-function rangeText(spec: QuantityInput): string {
+/** For a number without a note of its own: where it usually lies, in the unit beside it. */
+function rangeText(spec: QuantityInput, symbol: UnitSymbol): string {
   if (!spec.range) return '';
-  const symbol = homeUnit(spec);
   const at = (value: number): string =>
     plainNumber(fromSI(value * unit(spec.unit).factor + unit(spec.unit).offset, symbol), {
       figures: 3,

@@ -7,8 +7,10 @@ import {
   bookEntry,
   entryIn,
   formFrom,
+  formInHabit,
   isYours,
   textsOf,
+  unitsFollowing,
   unreadable,
   type Form,
 } from '../../src/islands/form-entries.ts';
@@ -91,5 +93,33 @@ describe('rows', () => {
     expect(row).toMatchObject({ name: 'Arm', shape: 'bar', width: { text: '9', unit: 'mm', spread: '1' } });
     expect(row!['thickness']).toMatchObject({ text: '1/8', unit: 'in' });
     expect(unreadable(inputs, form, books)).toEqual([{ input: 'sections', row: 1, cell: 'run' }]);
+  });
+});
+
+describe('the units of a shop', () => {
+  it('change what a form shows and nothing that is worked from it', () => {
+    const { values, spreads } = completed({});
+    for (const habit of ['us', 'jeweller'] as const) {
+      const form = formInHabit(inputs, {}, habit);
+      expect(form['mould.temperature']).toMatchObject({ unit: '°F' });
+      expect(form['metal.latent']).toBeUndefined();
+      const same = completed(form);
+      for (const [name, input] of Object.entries(inputs)) {
+        const [before, after] = [values[name], same.values[name]];
+        if (input.kind !== 'quantity' || typeof before !== 'number' || typeof after !== 'number') continue;
+        // Half of the sixth figure of a number and of the third of its spread: a plan prints three of either.
+        expect(Math.abs(after - before), name).toBeLessThanOrEqual(5e-6 * Math.abs(before));
+        expect(Math.abs((same.spreads[name] ?? 0) - (spreads[name] ?? 0)), name).toBeLessThanOrEqual(
+          5e-3 * (spreads[name] ?? 0),
+        );
+      }
+    }
+  });
+
+  it('say a result in the unit the reader chose for such a number, else in that of the habit', () => {
+    const typed: Form = { 'mould.temperature': { text: '450 F', unit: '°C', spread: '' } };
+    expect(unitsFollowing(inputs, typed, 'metric')('°C')).toBe('°F');
+    expect(unitsFollowing(inputs, typed, 'metric')('kPa')).toBe('kPa');
+    expect(unitsFollowing(inputs, {}, 'us')('kPa')).toBe('inHg');
   });
 });

@@ -87,5 +87,5 @@ export const total = defineFormula({
     'Have a hot, dry ingot mould beside the flask for what is left, decided before you melt.',
     'Only clean metal of known alloy: no plated, soldered, closed or damp pieces.',
   ],
-  words: ['how much metal', 'button', 'melt loss', 'dross'],
+  words: ['how much metal', 'enough metal', 'button', 'melt loss', 'dross'],
 });

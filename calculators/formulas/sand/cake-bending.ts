@@ -13,6 +13,7 @@ export const cakeBending = defineFormula({
       show: 'kPa',
       range: [0, 10000000],
       why: 'beyond any sand',
+      note: 'To find the suction you may pull: the transverse strength of your own sand, from a test bar, divided by 3 or more.',
     },
     K: {
       name: 'plate number',
@@ -77,5 +78,5 @@ export const cakeBending = defineFormula({
   caution: [
     'When a cake breaks, metal follows the suction. Nobody stands over the flask, and a dry catch pot waits below.',
   ],
-  words: ['vacuum', 'sand collapse', 'mould strength', 'plate', 'cope'],
+  words: ['vacuum', 'safe suction', 'how much suction', 'sand collapse', 'mould strength', 'plate', 'cope'],
 });

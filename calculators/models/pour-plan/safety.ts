@@ -56,7 +56,7 @@ export function judgeFume(working: Working): Check[] {
     levers: [],
     steps: [],
     why: {
-      holds: 'Neither in it by its name. Extract all the same: copper and flux fume harm lungs too.',
+      holds: 'No zinc and no lead by its name. Extract all the same: copper and flux fume harm lungs too.',
       close:
         'Zinc fumes when it is poured: extract at the crucible and the mould, stand upwind, keep the heat low. Fever hours later is zinc.',
       fails:

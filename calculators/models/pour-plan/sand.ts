@@ -61,7 +61,7 @@ export function judgeSand(working: Working): Check[] {
     why: {
       holds: `The sand holds. ${sizes()}.`,
       close: `The sand holds, just. ${sizes()}.`,
-      fails: `Less suction, or a closer grid under the sand: want ${sandFactor} times, because the strength is a guess. ${sizes()}.`,
+      fails: `Less suction, or a closer grid under the sand: it should stand ${sandFactor} times the load, because its strength is a guess. ${sizes()}.`,
     },
   }));
 }

@@ -166,9 +166,10 @@ function amountOf(
 ): string {
   const symbol = unitOf(step, outputs[step.id], equations[step.formula ?? '']);
   const spread = outcome.spreads[step.id];
-  return spread
-    ? printWithSpread(step.value!, symbol, [spread.low, spread.high])
-    : printQuantity(step.value!, symbol);
+  const written = (unit: UnitSymbol): string =>
+    spread ? printWithSpread(step.value!, unit, [spread.low, spread.high]) : printQuantity(step.value!, unit);
+  // The form asks for suction in kilopascals; many gauges show inches of mercury.
+  return symbol === 'inHg' ? `${written('kPa')}, ${printQuantity(step.value!, 'inHg')}` : written(symbol);
 }
 
 const raised = (text: string): string =>
