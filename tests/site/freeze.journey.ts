@@ -76,6 +76,52 @@ test('a long sum shows how far it is and can be stopped', { tag: onDesk }, async
   await expect(when(page)).toContainText('solid after');
 });
 
+test('a new question asked midway ends the one before, and the earlier answer stays till it is in', async ({
+  page,
+}) => {
+  await open(page, '#freeze:shape=square-boss&fine=4');
+  const before = await when(page).textContent();
+  await page.getByLabel('How fine').selectOption('16');
+  await expect(page.getByRole('button', { name: 'Stop' })).toBeEnabled();
+  await page.getByLabel('How fine').selectOption('4');
+  await field(page, /^Height of the boss/).fill('9');
+  await expect(freeze(page)).toHaveAttribute('data-stale', 'true');
+  await expect(when(page)).toHaveText(before ?? '');
+  await solved(page);
+  const after = await answer(page);
+  expect(after).toBeGreaterThan(Number(/[\d.]+/.exec(before ?? '')?.[0]));
+  // What the long one found later is not taken for this one's: the address and the answer go together.
+  await expect(page).toHaveURL(/boss\.height=9/);
+  await page.reload();
+  await solved(page);
+  expect(await answer(page)).toBe(after);
+});
+
+test('left midway and come back to, or closed and opened again, it has what was put in and solves', async ({
+  page,
+  context,
+}) => {
+  await open(page, '#freeze:shape=square-boss&fine=4');
+  await field(page, /^Width of the boss/).fill('9');
+  await page.getByLabel('How fine').selectOption('16');
+  await expect(page).toHaveURL(/fine=16/);
+  await expect(page.getByRole('button', { name: 'Stop' })).toBeEnabled();
+  const address = page.url();
+  await page.goto('about/');
+  await page.goBack();
+  await expect(field(page, /^Width of the boss/)).toHaveValue('9');
+  await expect(page.getByLabel('How fine')).toHaveValue('16');
+  await expect(page.getByRole('button', { name: 'Stop' })).toBeEnabled({ timeout: 20_000 });
+  // Closed while it solves, and opened again from the address it had.
+  const other = await context.newPage();
+  await page.close();
+  await other.goto(address);
+  await expect(field(other, /^Width of the boss/)).toHaveValue('9');
+  await other.getByLabel('How fine').selectOption('4');
+  await solved(other);
+  await expect(when(other)).toContainText('solid after');
+});
+
 test('the probe goes by keys and by pointer, and play-back moves the time', async ({ page }) => {
   await open(page, '#freeze:shape=plate&fine=4');
   const map = page.locator('#map-when');
