@@ -87,11 +87,17 @@ const apart: readonly (readonly string[])[] = [
   ['mg/m³', 'µg/m³'],
 ];
 
+const choices = new Map<UnitSymbol, readonly Unit[]>();
+
 /** Units a field of this unit offers: same dimension and kind, and an angle is never a percentage. */
-export function unitChoices(symbol: UnitSymbol): Unit[] {
-  return unitsLike(symbol).filter((other) =>
+export function unitChoices(symbol: UnitSymbol): readonly Unit[] {
+  const known = choices.get(symbol);
+  if (known) return known;
+  const found = unitsLike(symbol).filter((other) =>
     apart.every((group) => group.includes(other.symbol) === group.includes(symbol)),
   );
+  choices.set(symbol, found);
+  return found;
 }
 
 function whatItIs(symbol: UnitSymbol): string {

@@ -1,7 +1,9 @@
-import type { Formula } from './formula.ts';
+import type { Formula, SymbolSpec } from './formula.ts';
 import { drawOf } from './interval.ts';
 import { createRandom } from './random.ts';
 import { solve } from './solve.ts';
+import { solverFor, type Solver } from './solver.ts';
+import { toSI } from './units.ts';
 
 /**
  * The spread of a result: a 95 % interval, and which inputs it comes from.
@@ -43,18 +45,54 @@ export function formulaSpread(
   find: string,
   count = 2000,
 ): Spread | undefined {
-  const answer = (values: Readonly<Record<string, number>>): number => {
-    const solved = solve(formula, values, find);
-    return solved.ok ? solved.value : Number.NaN;
-  };
+  return atOneGo(formulaSpreadInSteps(formula, given, widths, find, count));
+}
+
+/** The same with a pause after each sample, for whoever has to listen in between. */
+export function* formulaSpreadInSteps(
+  formula: Formula,
+  given: Readonly<Record<string, number>>,
+  widths: Widths,
+  find: string,
+  count = 2000,
+): Generator<undefined, Spread | undefined, void> {
   const names = uncertain(given, widths);
-  const value = answer(given);
-  if (names.length === 0 || !Number.isFinite(value)) return undefined;
+  const centre = solve(formula, given, find);
+  if (names.length === 0 || !centre.ok) return undefined;
+  const solver = solverFor(formula, find);
+  const answer = centre.rearranged ? solver : answersNear(solver, formula.symbols[find]!, centre.roots);
   const narrow = names.every((name) => widths[name]! <= firstOrderUpTo * Math.abs(given[name]!));
-  return narrow
-    ? firstOrder(answer, value, given, widths, names)
-    : sampleSpread((values) => ({ answer: answer(values) }), given, widths, { seed: formula.id, count })
-        .answer;
+  if (narrow) return firstOrder(answer, centre.value, given, widths, names);
+  const sampled = sampleInSteps((values) => ({ answer: answer(values) }), given, widths, {
+    seed: formula.id,
+    count,
+  });
+  return (yield* sampled).answer;
+}
+
+function atOneGo<T>(steps: Generator<undefined, T, void>): T {
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/**
+ * What an equation that cannot be rearranged gives for numbers not far from where it has these roots. Where it
+ * has one, it is sought from there, which costs a twentieth of looking through the whole range;
+ * what is found past the range, or not at all, is looked for again in full.
+ */
+function answersNear(
+  solver: Solver,
+  { range, unit }: SymbolSpec,
+  [root, ...others]: readonly number[],
+): (values: Readonly<Record<string, number>>) => number {
+  if (root === undefined || others.length > 0 || !range) return (values) => solver(values);
+  const [low, high] = [toSI(range[0], unit), toSI(range[1], unit)];
+  return (values) => {
+    const value = solver(values, root);
+    return value >= low && value <= high ? value : solver(values);
+  };
 }
 
 function firstOrder(
@@ -100,8 +138,18 @@ export function sampleSpread<Out extends string>(
   run: (values: Readonly<Record<string, number>>) => Readonly<Record<Out, number>>,
   given: Readonly<Record<string, number>>,
   widths: Widths,
-  { seed, count }: { readonly seed: string; readonly count: number },
+  how: { readonly seed: string; readonly count: number },
 ): Record<Out, Spread> {
+  return atOneGo(sampleInSteps(run, given, widths, how));
+}
+
+/** The same with a pause after each sample. */
+function* sampleInSteps<Out extends string>(
+  run: (values: Readonly<Record<string, number>>) => Readonly<Record<Out, number>>,
+  given: Readonly<Record<string, number>>,
+  widths: Widths,
+  { seed, count }: { readonly seed: string; readonly count: number },
+): Generator<undefined, Record<Out, Spread>, void> {
   const values = { ...given };
   const results: Readonly<Record<Out, number>>[] = [];
   const drawing = startDrawing(given, widths, { seed, count });
@@ -110,6 +158,7 @@ export function sampleSpread<Out extends string>(
       values[name] = value;
     });
     results.push(run(values));
+    yield undefined;
   }
   const outputs = Object.keys(results[0] ?? {}) as Out[];
   const spread = drawing.done();

@@ -179,9 +179,16 @@ export function Calculator(props: CalculatorProps) {
   const uncertain = Object.keys(widths).length > 0 && value !== undefined;
   useEffect(() => {
     if (!solver || !uncertain) return undefined;
-    const work = (): void =>
-      setSpreads({ asked, spread: solver.formulaSpread(formula, given, widths, find) });
-    const wait = setTimeout(work, 120);
+    const sampling = solver.formulaSpreadInSteps(formula, given, widths, find);
+    let wait = setTimeout(work, 120);
+    /** A stretch at a time, so that the next stroke does not wait for two thousand samples. */
+    function work(): void {
+      const until = performance.now() + 5;
+      let step = sampling.next();
+      while (!step.done && performance.now() < until) step = sampling.next();
+      if (step.done) setSpreads({ asked, spread: step.value });
+      else wait = setTimeout(work, 0);
+    }
     return () => clearTimeout(wait);
   }, [solver, asked, uncertain]);
   const spread = uncertain && spreads?.asked === asked ? spreads.spread : undefined;

@@ -32,12 +32,23 @@ const isBare = (text: string): boolean => !/[\p{L}%‰°"'’”′″]/u.test(t
 
 const hasSpread = (text: string): boolean => /±|\+ ?\/? ?-/.test(text);
 
+const read = new WeakMap<Entry, { readonly unit: UnitSymbol; readonly reading: Reading }>();
+
+/** A form reads all its fields at every stroke, and at most one of them is another entry than before. */
+export function readEntry(entry: Entry, spec: EntrySpec): Reading {
+  const known = read.get(entry);
+  if (known?.unit === spec.unit) return known.reading;
+  const reading = readAfresh(entry, spec);
+  read.set(entry, { unit: spec.unit, reading });
+  return reading;
+}
+
 /**
  * A bare `±` in the text is in the unit of the number beside it: `2 in ± 0.1`. One in the field of its own was
  * written in the unit the field shows, and stays that when a number with another unit is typed over the old one;
  * its unit is never the number's. A `±` in the text counts before the one that stood in its field.
  */
-export function readEntry({ text, unit: symbol, spread: beside, exact }: Entry, spec: EntrySpec): Reading {
+function readAfresh({ text, unit: symbol, spread: beside, exact }: Entry, spec: EntrySpec): Reading {
   const alone = readQuantity(text, { unit: spec.unit, show: symbol });
   const written = beside.trim();
   if (!alone.ok) return alone;
@@ -145,8 +156,8 @@ export function toFragment(
 /** An entry from the text of a link. What cannot be read is shown as it came, with its message. */
 export function entryFromLink(text: string, spec: EntrySpec, symbol: UnitSymbol): Entry {
   const [value = '', spread = ''] = text.split('±');
-  const read = settled({ text: value, unit: symbol, spread: '' }, spec);
-  return { ...read, spread: spread.replace(/[^\d.,%eE +\-/a-zA-Zµ°Δ"²³]/g, '') };
+  const entry = settled({ text: value, unit: symbol, spread: '' }, spec);
+  return { ...entry, spread: spread.replace(/[^\d.,%eE +\-/a-zA-Zµ°Δ"²³]/g, '') };
 }
 
 /** The unit a field starts with. */

@@ -39,8 +39,16 @@ const quantityAt = (value: number, spread: number, symbol: UnitSymbol): Entry =>
 
 const blank = (spec: QuantityInput): Entry => ({ text: '', unit: homeUnit(spec), spread: '' });
 
-/** The usual number of a quantity, or of this row's cell, with the usual spread. Open when it has none. */
-export function usualEntry(spec: QuantityInput, usual = spec.usual): Entry {
+const usually = new WeakMap<QuantityInput, Entry>();
+
+/** The usual number of a quantity with its usual spread, always the same entry. Open when it has none. */
+export function usualEntry(spec: QuantityInput): Entry {
+  let entry = usually.get(spec);
+  if (!entry) usually.set(spec, (entry = entryAt(spec, spec.usual)));
+  return entry;
+}
+
+function entryAt(spec: QuantityInput, usual: number | undefined): Entry {
   if (usual === undefined) return blank(spec);
   const value = toSI(usual, spec.unit);
   const symbol = homeUnit(spec);
@@ -56,6 +64,8 @@ function usualSpread(text: string, value: number, spec: QuantityInput, symbol: U
   return plainNumber(widthFromSI(readSpread(text, value, spec.unit), symbol), { figures: 3 });
 }
 
+const inBooks = new WeakMap<object, Entry>();
+
 /** The material's own number for an input that follows one; undefined when the material has none. */
 export function bookEntry(spec: QuantityInput, inputs: Inputs, form: Form, books: Books): Entry | undefined {
   if (!spec.from) return undefined;
@@ -65,7 +75,12 @@ export function bookEntry(spec: QuantityInput, inputs: Inputs, form: Form, books
   const found = (books[id] as Readonly<Record<string, { value: number; spread: number }>> | undefined)?.[
     spec.from.property
   ];
-  return found && quantityAt(found.value, found.spread, homeUnit(spec));
+  if (!found) return undefined;
+  const [unit, known] = [homeUnit(spec), inBooks.get(found)];
+  if (known?.unit === unit) return known;
+  const entry = quantityAt(found.value, found.spread, unit);
+  inBooks.set(found, entry);
+  return entry;
 }
 
 /** What the field of a quantity shows: what was typed, else the material's number, else the usual one. */
@@ -131,18 +146,24 @@ export function readingOf(entry: Entry, spec: QuantityInput, book?: Entry): Read
   return open ? undefined : readEntry(entry, spec);
 }
 
+const rowsOf = new WeakMap<ListInput, readonly FormRow[]>();
+
 /** Usual rows of a list, as the form holds them. Numbers of the definition are in each cell's own unit. */
 export function usualRows(list: ListInput): readonly FormRow[] {
-  return list.usual.map((row) =>
+  const known = rowsOf.get(list);
+  if (known) return known;
+  const rows = list.usual.map((row) =>
     Object.fromEntries(
       Object.entries(list.item).map(([cell, spec]) => {
         const given = row[cell];
         if (spec.kind === 'quantity')
-          return [cell, usualEntry(spec, typeof given === 'number' ? given : spec.usual)];
+          return [cell, entryAt(spec, typeof given === 'number' ? given : spec.usual)];
         return [cell, typeof given === 'string' || typeof given === 'boolean' ? given : spec.usual];
       }),
     ),
   );
+  rowsOf.set(list, rows);
+  return rows;
 }
 
 /** A fresh row. */

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import type {
   ChoiceInput,
   FlagInput,
@@ -30,6 +30,7 @@ import {
   type Held,
   type Inputs,
 } from './form-entries.ts';
+import { Kept } from './kept.tsx';
 import { Sign } from './sign.tsx';
 import '../styles/model-form.css';
 
@@ -58,12 +59,36 @@ export interface ModelFormProps {
 /** The form of any model: what is asked first stands open, the rest is folded by group. */
 export function ModelForm(props: ModelFormProps) {
   const { inputs, form, books } = props;
+  // A field that is not made again still changes the form as it stands now.
+  const latest = useRef(props);
+  latest.current = props;
+  const put = useRef((name: string, held: Held | undefined, said?: string): void => {
+    const { [name]: _, ...rest } = latest.current.form;
+    latest.current.onChange(held === undefined ? rest : { ...rest, [name]: held }, said);
+  }).current;
   const names = Object.keys(inputs);
   const asked = names.filter((name) => inputs[name]!.first);
   const folded = names.filter((name) => !inputs[name]!.first);
   const groups = [...new Set(folded.map((name) => inputs[name]!.group ?? 'More'))];
   const bad = new Set(unreadable(inputs, form, books).map(({ input }) => input));
-  const one = (name: string) => <InputField key={name} {...props} name={name} />;
+  const one = (name: string) => {
+    const spec = inputs[name]!;
+    const material = spec.kind === 'quantity' && spec.from ? form[spec.from.input] : undefined;
+    const on = [
+      form[name],
+      material,
+      props.withSpread,
+      props.problems?.[name],
+      inputs,
+      books,
+      props.materials,
+    ];
+    return (
+      <Kept key={name} on={on}>
+        {() => <InputField {...props} name={name} put={put} />}
+      </Kept>
+    );
+  };
   return (
     <div class="model-form">
       <div class="asked">{(asked.length > 0 ? asked : names).map(one)}</div>
@@ -119,13 +144,15 @@ function Group(props: {
   );
 }
 
-function InputField(props: ModelFormProps & { readonly name: string }) {
+interface FieldOf extends Omit<ModelFormProps, 'onChange'> {
+  readonly name: string;
+  readonly put: (name: string, held: Held | undefined, said?: string) => void;
+}
+
+function InputField(props: FieldOf) {
   const { id, inputs, form, books, name, problems } = props;
   const spec = inputs[name]!;
-  const put = (held: Held | undefined): void => {
-    const { [name]: _, ...rest } = form;
-    props.onChange(held === undefined ? rest : { ...rest, [name]: held });
-  };
+  const put = (held: Held | undefined): void => props.put(name, held);
   const says = problems?.[name] ?? [];
   if (spec.kind === 'list') return <ListField {...props} spec={spec} says={says} />;
   if (spec.kind !== 'quantity') {
@@ -177,7 +204,10 @@ function InputField(props: ModelFormProps & { readonly name: string }) {
   );
 }
 
-function chosenName(input: string, { inputs, form, materials }: ModelFormProps): string {
+function chosenName(
+  input: string,
+  { inputs, form, materials }: Pick<ModelFormProps, 'inputs' | 'form' | 'materials'>,
+): string {
   const held = form[input];
   const spec = inputs[input];
   const id = typeof held === 'string' ? held : spec?.kind === 'material' ? spec.usual : '';
@@ -326,8 +356,7 @@ function PlainField(props: {
 }
 
 function ListField(
-  props: ModelFormProps & {
-    readonly name: string;
+  props: FieldOf & {
     readonly spec: ListInput;
     readonly says: readonly string[];
   },
@@ -335,8 +364,7 @@ function ListField(
   const { id, name, spec, form } = props;
   const head = useId();
   const rows = (form[name] as readonly FormRow[] | undefined) ?? usualRows(spec);
-  const put = (next: readonly FormRow[], said?: string): void =>
-    props.onChange({ ...form, [name]: next }, said);
+  const put = (next: readonly FormRow[], said?: string): void => props.put(name, next, said);
   const replace = (at: number, cell: string, value: Cell): void =>
     put(rows.map((row, i) => (i === at ? { ...row, [cell]: value } : row)));
   return (

@@ -5,7 +5,7 @@ import { equationUnit } from '../../calculators/core/sum-units.ts';
 import { substituted } from '../../calculators/core/typeset.ts';
 import { fromSI, toSI } from '../../calculators/core/units.ts';
 
-export { formulaSpread } from '../../calculators/core/spread.ts';
+export { formulaSpreadInSteps } from '../../calculators/core/spread.ts';
 
 /** What a calculator shows of one solution; plain data, so the first one is made at build. */
 export interface Answer {

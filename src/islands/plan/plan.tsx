@@ -3,11 +3,12 @@ import type { Output } from '../../../calculators/core/model.ts';
 import type { Outcome, Reply } from '../../workers/plan-outcome.ts';
 import { sentence } from '../field.tsx';
 import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
+import { Kept } from '../kept.tsx';
 import { ModelForm, type MaterialName } from '../model-form.tsx';
 import { AskFront } from './ask-front.tsx';
 import { AskSolver } from './ask-solver.tsx';
 import { Decision, NumberRow, VerdictMark, type Equations } from './decision.tsx';
-import { namesOf } from './names.ts';
+import { namesOf, rowNames } from './names.ts';
 import { Paper, PaperInputs } from './paper.tsx';
 import { ShelfBar } from './shelf-bar.tsx';
 import {
@@ -213,15 +214,36 @@ export function PourPlan(props: PlanProps) {
     setUndo(undefined);
   };
 
-  const nameOf = useMemo(() => namesOf(inputs, props.outputs, form), [form]);
-  const worked = {
-    outcome,
-    equations: props.equations,
-    outputs: props.outputs,
-    cards: props.cards,
-    nameOf,
-    awake,
-  };
+  const called = rowNames(inputs, form);
+  const nameOf = useMemo(() => namesOf(inputs, props.outputs, form), [called]);
+  // Typing changes none of this until an answer comes.
+  const lines = useMemo(() => {
+    const { equations, outputs, cards } = props;
+    const worked = { outcome, equations, outputs, cards, nameOf, awake };
+    const figures = (names: readonly string[]) => (
+      <ul class="figures">
+        {names.map((name) => (
+          <Kept key={name} on={[outcome.result, outcome.trials, nameOf, awake]}>
+            {() => <NumberRow name={name} {...worked} />}
+          </Kept>
+        ))}
+      </ul>
+    );
+    return {
+      before: figures(before),
+      decisions: (
+        <ol class="rows">
+          {outcome.result.checks.map((check) => (
+            <Kept key={check.id} on={[check, outcome.changes[check.id], outcome.trials, nameOf, awake]}>
+              {() => <Decision check={check} {...worked} />}
+            </Kept>
+          ))}
+        </ol>
+      ),
+      safe: figures(safe),
+      after: figures(after),
+    };
+  }, [outcome, nameOf, awake]);
   const first =
     outcome.result.checks.find(({ verdict }) => verdict === 'fails') ??
     outcome.result.checks.find(({ verdict }) => verdict === 'close');
@@ -330,31 +352,15 @@ export function PourPlan(props: PlanProps) {
 
       <section class="decisions" aria-labelledby="decisions">
         <h2 id="decisions">Decisions, in the order you take them</h2>
-        <ul class="figures">
-          {before.map((name) => (
-            <NumberRow key={name} name={name} {...worked} />
-          ))}
-        </ul>
-        <ol class="rows">
-          {outcome.result.checks.map((check) => (
-            <Decision key={check.id} check={check} {...worked} />
-          ))}
-        </ol>
+        {lines.before}
+        {lines.decisions}
         <section class="on-screen" aria-labelledby="safe">
           <h3 id="safe">To be safe</h3>
           <p class="local">Shown to teach, never to permit. Your local rules and licensed people decide.</p>
-          <ul class="figures">
-            {safe.map((name) => (
-              <NumberRow key={name} name={name} {...worked} />
-            ))}
-          </ul>
+          {lines.safe}
         </section>
         <h3>After the pour</h3>
-        <ul class="figures">
-          {after.map((name) => (
-            <NumberRow key={name} name={name} {...worked} />
-          ))}
-        </ul>
+        {lines.after}
         <AskFront texts={open.texts} books={books} of={key} blocked={!awake || stale} />
         <AskSolver texts={open.texts} books={books} outcome={outcome} of={key} blocked={!awake || stale} />
         {outcome.result.notes.length > 0 && (
@@ -422,11 +428,14 @@ function useOutcomes(
   const start = (): Worker => {
     if (worker.current) return worker.current;
     const made = new Worker(new URL('../../workers/plan-spread.ts', import.meta.url), { type: 'module' });
+    let kept: Reply | undefined;
     made.onerror = () => setFailed(true);
     made.onmessage = ({ data }: MessageEvent<Reply>) => {
       const { number, key: from } = asked.current;
       if (data.asked !== number) return;
-      if (from === now.current) put(data.outcome, from);
+      // The fuller answers bring the same result again: left as it is, so that what hangs on it alone is not drawn again.
+      if (kept?.asked !== data.asked) kept = data;
+      if (from === now.current) put({ ...data.outcome, result: kept.outcome.result }, from);
     };
     made.postMessage({ books });
     worker.current = made;
