@@ -294,8 +294,10 @@ export interface Unread {
   readonly cell?: string;
 }
 
+/** What stands at its usual value or at its material's number can be read: only what was typed is looked at. */
 export function unreadable(inputs: Inputs, form: Form, books: Books): Unread[] {
   return Object.entries(inputs).flatMap(([name, spec]) => {
+    if (form[name] === undefined) return [];
     if (spec.kind === 'quantity') {
       const reading = readingOf(
         entryIn(name, spec, inputs, form, books),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { materials } from '../../calculators/materials/index.ts';
 import { resolvedMaterials } from '../../calculators/materials/resolve.ts';
+import { models } from '../../calculators/models/index.ts';
 import { completeInputs } from '../../calculators/models/inputs.ts';
 import { pourPlan } from '../../calculators/models/pour-plan.ts';
 import {
@@ -8,10 +9,13 @@ import {
   entryIn,
   formFrom,
   formInHabit,
+  isEntry,
   isYours,
+  readingOf,
   textsOf,
   unitsFollowing,
   unreadable,
+  usualRows,
   type Form,
 } from '../../src/islands/form-entries.ts';
 import { inUnit } from '../../src/islands/entries.ts';
@@ -40,6 +44,36 @@ describe('the form of a model', () => {
     const back = formFrom(inputs, textsOf(inputs, typed, books));
     expect(back['head']).toEqual(typed['head']);
     expect(unreadable(inputs, back, books)).toEqual([{ input: 'head' }]);
+  });
+
+  it('can read whatever stands there untouched, in every model and with every material', () => {
+    let read = 0;
+    for (const model of Object.values(models)) {
+      const choices = Object.entries(model.inputs).flatMap(([name, input]) =>
+        input.kind === 'material'
+          ? Object.values(materials).flatMap(({ id, role }) => (role === input.role ? [{ [name]: id }] : []))
+          : [],
+      );
+      for (const form of [{}, ...choices] as Form[]) {
+        for (const [name, input] of Object.entries(model.inputs)) {
+          if (input.kind === 'list')
+            for (const row of usualRows(input)) {
+              for (const [cell, cellSpec] of Object.entries(input.item)) {
+                const held = row[cell];
+                if (cellSpec.kind !== 'quantity' || !isEntry(held)) continue;
+                expect(readingOf(held, cellSpec)?.ok, `${model.id} ${name} ${cell}`).not.toBe(false);
+                read += 1;
+              }
+            }
+          if (input.kind !== 'quantity') continue;
+          const entry = entryIn(name, input, model.inputs, form, books);
+          const reading = readingOf(entry, input, bookEntry(input, model.inputs, form, books));
+          expect(reading?.ok, `${model.id} ${name}`).not.toBe(false);
+          read += 1;
+        }
+      }
+    }
+    expect(read).toBeGreaterThan(1000);
   });
 
   it('counts a unit typed in the text before the field has moved it', () => {

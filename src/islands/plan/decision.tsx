@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { parseEquation } from '../../../calculators/core/expression.ts';
 import type { Formula, SymbolSpec } from '../../../calculators/core/formula.ts';
 import type { Check, Output, Step, Verdict } from '../../../calculators/core/model.ts';
@@ -97,9 +97,11 @@ export interface WorkedProps {
   readonly outputs: Readonly<Record<string, Output>>;
   /** The name of an input or of a number of the plan. */
   readonly nameOf: (name: string) => string;
-  /** False until the page has woken: the working is then in the page for readers without script. */
-  readonly awake: boolean;
+  /** The outcome is the one in the page as it was built, with its working for readers without script. */
+  readonly built: boolean;
 }
+
+const atBuild = typeof document === 'undefined';
 
 function Working(
   props: WorkedProps & {
@@ -108,22 +110,35 @@ function Working(
     readonly children?: ComponentChildren;
   },
 ) {
-  const { awake } = props;
+  const details = useRef<HTMLDetailsElement>(null);
   const [open, setOpen] = useState(false);
+  // It may have been opened before the page woke.
+  useEffect(() => setOpen(details.current?.open === true), []);
+  const written = (): ComponentChildren => (
+    <>
+      <ol class="steps">
+        {props.steps.map((step) => (
+          <StepLine key={step.id} {...props} step={step} />
+        ))}
+      </ol>
+      {props.children}
+    </>
+  );
   return (
-    <details class="working" onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details ref={details} class="working" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
         Working<span class="unseen">: {props.of}</span>
       </summary>
-      {(open || !awake) && (
-        <>
-          <ol class="steps">
-            {props.steps.map((step) => (
-              <StepLine key={step.id} {...props} step={step} />
-            ))}
-          </ol>
-          {props.children}
-        </>
+      {open ? (
+        <div key="open">{written()}</div>
+      ) : (
+        props.built &&
+        (atBuild ? (
+          <div key="built">{written()}</div>
+        ) : (
+          // What is in the page stays there as it is: to wake is then to touch a tenth as much.
+          <div key="built" dangerouslySetInnerHTML={{ __html: '' }} />
+        ))
       )}
     </details>
   );
@@ -177,13 +192,23 @@ const raised = (text: string): string =>
 const signOf = (spec: SymbolSpec | undefined, symbol: string): string =>
   (spec?.sign ?? symbol).replace(/_/g, ' ');
 
+let equationsHere: Readonly<Record<string, string>> | undefined;
+
+/** The equation of a formula as HTML. They stand in the page as a text, which costs nothing until it is read. */
+function typeset(id: string): string {
+  equationsHere ??= JSON.parse(document.getElementById('equations')?.textContent ?? '{}') as Readonly<
+    Record<string, string>
+  >;
+  return equationsHere[id] ?? '';
+}
+
 function StepLine(props: WorkedProps & { readonly step: Step }) {
-  const { step, cards, awake } = props;
+  const { step, cards } = props;
   const equation = props.equations[step.formula ?? ''];
   const [html, setHtml] = useState('');
   useEffect(() => {
-    if (equation && awake) setHtml(document.getElementById(`equation-${equation.id}`)?.innerHTML ?? '');
-  }, [equation?.id, awake]);
+    if (equation) setHtml(typeset(equation.id));
+  }, [equation?.id]);
   const specs = (equation?.symbols ?? {}) as Readonly<Record<string, SymbolSpec>>;
   const find = step.find ?? '';
   const given = step.given ?? {};

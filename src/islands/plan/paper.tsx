@@ -2,6 +2,13 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Books, Form, Inputs } from '../form-entries.ts';
 import { inputLine, type MaterialName } from '../model-form.tsx';
 
+const months = 'January February March April May June July August September October November December'.split(
+  ' ',
+);
+
+/** The browser's own words for a day take it longer to fetch than the whole plan takes to wake. */
+const dayOf = (now: Date): string => `${now.getDate()} ${months[now.getMonth()]} ${now.getFullYear()}`;
+
 /** The head of the sheet for the shop wall: name, day, version, and the way back with its numbers. */
 export function Paper(props: {
   readonly name: string;
@@ -10,8 +17,7 @@ export function Paper(props: {
 }) {
   const [day, setDay] = useState('');
   useEffect(() => {
-    const stamp = (): void =>
-      setDay(new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }));
+    const stamp = (): void => setDay(dayOf(new Date()));
     stamp();
     addEventListener('beforeprint', stamp);
     return () => removeEventListener('beforeprint', stamp);

@@ -1,14 +1,14 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Output } from '../../../calculators/core/model.ts';
 import type { Outcome, Reply } from '../../workers/plan-outcome.ts';
 import { sentence } from '../field.tsx';
-import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
+import { formFrom, textsOf, unreadable, type Books, type Form } from '../form-entries.ts';
 import { Kept } from '../kept.tsx';
-import { ModelForm, type MaterialName } from '../model-form.tsx';
+import { ModelForm } from '../model-form.tsx';
 import { AskFront } from './ask-front.tsx';
 import { AskSolver } from './ask-solver.tsx';
-import { Decision, NumberRow, VerdictMark, type Equations } from './decision.tsx';
+import { Decision, NumberRow, VerdictMark } from './decision.tsx';
 import { namesOf, rowNames } from './names.ts';
+import { unpack } from './packed.ts';
 import { Paper, PaperInputs } from './paper.tsx';
 import { ShelfBar } from './shelf-bar.tsx';
 import {
@@ -25,20 +25,6 @@ import {
 } from './store.ts';
 import { planFromFile, planFromFragment, planLink, planToFile } from './sharing.ts';
 import '../../styles/plan.css';
-
-export interface PlanProps {
-  readonly inputs: Inputs;
-  readonly outputs: Readonly<Record<string, Output>>;
-  readonly materials: readonly MaterialName[];
-  /** Each material's numbers in SI. */
-  readonly books: Books;
-  readonly equations: Equations;
-  /** The sample, worked when the page was built. */
-  readonly initial: Outcome;
-  /** Where formula cards stand. */
-  readonly cards: string;
-  readonly version: string;
-}
 
 const sample: Plan = { name: 'Lamp shield', texts: {} };
 
@@ -67,7 +53,8 @@ interface Shown {
 }
 
 /** The pour plan: several plans kept on the device, one open, every decision with its reason and its working. */
-export function PourPlan(props: PlanProps) {
+export function PourPlan({ packed }: { readonly packed: string }) {
+  const props = useMemo(() => unpack(packed), []);
   const { inputs, books } = props;
   const [shelf, setShelf] = useState<Shelf>({ plans: [sample], open: 0 });
   const [form, setForm] = useState<Form>({});
@@ -219,11 +206,12 @@ export function PourPlan(props: PlanProps) {
   // Typing changes none of this until an answer comes.
   const lines = useMemo(() => {
     const { equations, outputs, cards } = props;
-    const worked = { outcome, equations, outputs, cards, nameOf, awake };
+    const built = outcome.result === props.initial.result;
+    const worked = { outcome, equations, outputs, cards, nameOf, built };
     const figures = (names: readonly string[]) => (
       <ul class="figures">
         {names.map((name) => (
-          <Kept key={name} on={[outcome.result, outcome.trials, nameOf, awake]}>
+          <Kept key={name} on={[outcome.result, outcome.trials, nameOf]}>
             {() => <NumberRow name={name} {...worked} />}
           </Kept>
         ))}
@@ -234,7 +222,7 @@ export function PourPlan(props: PlanProps) {
       decisions: (
         <ol class="rows">
           {outcome.result.checks.map((check) => (
-            <Kept key={check.id} on={[check, outcome.changes[check.id], outcome.trials, nameOf, awake]}>
+            <Kept key={check.id} on={[check, outcome.changes[check.id], outcome.trials, nameOf]}>
               {() => <Decision check={check} {...worked} />}
             </Kept>
           ))}
@@ -243,7 +231,7 @@ export function PourPlan(props: PlanProps) {
       safe: figures(safe),
       after: figures(after),
     };
-  }, [outcome, nameOf, awake]);
+  }, [outcome, nameOf]);
   const first =
     outcome.result.checks.find(({ verdict }) => verdict === 'fails') ??
     outcome.result.checks.find(({ verdict }) => verdict === 'close');
