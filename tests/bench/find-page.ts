@@ -11,7 +11,7 @@ import { findQueries } from '../site/find-queries.ts';
 const folder = process.argv[2] ?? 'dist';
 const keys = findQueries.flatMap(({ typed }) =>
   Array.from({ length: typed.length }, (_, at) => typed.slice(0, at + 1)).filter(
-    (text) => text.length % 2 === 0 || text === typed,
+    (text) => text.length % 4 === 0 || text === typed,
   ),
 );
 const site = await serveFolder(folder, { base: '/' });
