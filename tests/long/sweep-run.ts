@@ -1,6 +1,7 @@
 /**
- * `npm run -s sweep [-- points [seconds a model]]`: every formula and model at a hundred thousand points in and
- * around its ranges, and every fact of `monotone.ts` at a tenth of that. A slow model stops at its seconds.
+ * `npm run -s sweep [-- points [seconds a model [part of a name]]]`: every formula and model at a hundred thousand
+ * points in and around its ranges, and every fact of `monotone.ts` at a tenth of that. A slow model stops at its
+ * seconds of the processor; no seconds leave the models out.
  */
 import type { Formula } from '../../calculators/core/formula.ts';
 import { formulas } from '../../calculators/formulas/index.ts';
@@ -10,6 +11,7 @@ import { keepsTo, modelKeepsTo, sweepFormula, sweepModel } from './sweep.ts';
 
 const points = Number(process.argv[2] ?? 100_000);
 const seconds = Number(process.argv[3] ?? 600);
+const wanted = process.argv[4] ?? '';
 let wrong = 0;
 const say = (what: string, fault: string | undefined): void => {
   if (fault === undefined) return;
@@ -19,21 +21,22 @@ const say = (what: string, fault: string | undefined): void => {
 
 let answered = 0;
 let pairs = 0;
-for (const formula of Object.values(formulas) as readonly Formula[]) {
-  const swept = sweepFormula(formula, points);
-  answered += swept.answered;
-  say(formula.id, swept.wrong);
+const swept = (Object.values(formulas) as readonly Formula[]).filter(({ id }) => id.includes(wanted));
+for (const formula of swept) {
+  const { answered: some, wrong: fault } = sweepFormula(formula, points);
+  answered += some;
+  say(formula.id, fault);
   for (const fact of facts[formula.id] ?? []) {
     const kept = keepsTo(formula, fact, points / 10);
     pairs += kept.answered;
     say(`${formula.id}, ${fact[2]}`, kept.wrong);
   }
 }
-const share = Math.round((100 * answered) / (points * Object.keys(formulas).length));
+const share = Math.round((100 * answered) / (points * swept.length));
 console.log(
-  `${Object.keys(formulas).length} formulas at ${points} points each: ${share} % answered, the rest refused in words; ${pairs} pairs kept to their facts.`,
+  `${swept.length} formulas at ${points} points each: ${share} % answered, the rest refused in words; ${pairs} pairs kept to their facts.`,
 );
-for (const model of Object.values(models)) {
+for (const model of Object.values(models).filter(({ id }) => seconds > 0 && id.includes(wanted))) {
   const { points: done, answered: with_, wrong: fault } = sweepModel(model, points, seconds);
   say(model.id, fault);
   console.log(`${model.id}: ${done} points, ${with_} answered`);
