@@ -265,10 +265,8 @@ const largest = 1e100;
 
 const shortly = (value: number): string => String(Number(value.toPrecision(10)));
 
-const temperatureTwin = (kind: string, symbol: UnitSymbol): UnitSymbol | undefined => {
-  const twin = kind === 'difference' ? `Δ${symbol}` : symbol.replace('Δ', '');
-  return findUnit(twin)?.symbol;
-};
+/** The difference of a scale, `Δ°C` of `°C`; the unit itself where there is none. */
+const differenceOf = (symbol: UnitSymbol): UnitSymbol => findUnit(`Δ${symbol}`)?.symbol ?? symbol;
 
 /**
  * Reads what a person types into a quantity field. Never throws, never gives a number that is not finite
@@ -309,7 +307,7 @@ export function readQuantity(text: string, field: QuantityField): Reading {
   if (got.kind !== wants.kind && sameDimension(got.dimension, wants.dimension)) {
     if (wants.kind === 'temperature')
       return no(`${typed} is a difference; this wants a temperature, for example ${example}.`);
-    symbol = temperatureTwin('difference', typed) ?? typed;
+    symbol = differenceOf(typed);
     if (symbol === typed) return no(`This wants a temperature difference, for example ${example}.`);
     notes.push(`${shortly(number.value)} ${typed} read as a difference`);
   } else if (!unitChoices(field.unit).some((other) => other.symbol === typed)) {

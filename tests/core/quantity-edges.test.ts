@@ -55,6 +55,8 @@ describe('what is typed at a bench', () => {
     ['1,2345', length, 1.2345, 'mm'],
     ['1,23', length, 1.23, 'mm'],
     [',5', length, 0.5, 'mm'],
+    ['.25', length, 0.25, 'mm'],
+    ['1  200', length, 1200, 'mm'],
     ['12,', length, 12, 'mm'],
     ['5E-4 m', length, 5e-4, 'm'],
     ['5e+2', length, 500, 'mm'],
@@ -98,6 +100,10 @@ describe('what is typed at a bench', () => {
     ['15--16', length, 'A range is not read here'],
     ['1e104', length, 'That number is too large.'],
     ['-1e104', length, 'That number is too large.'],
+    ['   ', length, 'Type a number, for example 10 mm.'],
+    ['5 mm e5', length, 'No unit “mm e5” here'],
+    ['150 mm ± 2 %x', length, 'No unit “%x” here'],
+    ['150 mm ± 2 xpercent', length, 'No unit “xpercent” here'],
     [' ± 2', length, 'Type a number, for example 10 mm.'],
     ['-273.16', heat, 'Nothing is colder than −273.15 °C.'],
     ['100 Δ°C', heat, 'Δ°C is a difference; this wants a temperature, for example 10 °C.'],
@@ -129,6 +135,9 @@ describe('what is typed at a bench', () => {
 
   it.each<[string, QuantityField, number]>([
     ['150 ± 2e-1 mm', length, 2e-4],
+    ['150 ± 2e1 mm', length, 0.02],
+    ['150 ± 2e01 mm', length, 0.02],
+    ['150±2mm', length, 2e-3],
     ['150 + / - 2', length, 2e-3],
     ['150 +- 2 cm', length, 0.02],
     ['150 mm ± 2 per cent', length, 3e-3],
@@ -140,6 +149,10 @@ describe('what is typed at a bench', () => {
     ['-150 mm ± 2 %', length, 3e-3],
   ])('takes the spread of %s', (text, field, spread) => {
     expect(read(text, field).spread).toBeCloseTo(spread, 12);
+  });
+
+  it('has no spread where none was typed', () => {
+    expect(read('150 mm', length)).not.toHaveProperty('spread');
   });
 
   it('counts figures from the first that is not zero, and four for a fraction', () => {
@@ -162,6 +175,8 @@ describe('what is written in code', () => {
     ['1.50e2 mm', 0.15, 3, 0.0005],
     ['15e-1 mm', 0.0015, 2, 0.00005],
     ['+5 mm', 0.005, 1, 0.0005],
+    ['.25 mm', 0.00025, 2, 0.000005],
+    ['5e10 s', 5e10, 1, 5e9],
     ['20 Δ°F', 100 / 9, 2, 2.5 / 9],
     ['68 °F', 293.15, 2, 2.5 / 9],
   ])('%s is %d with %d figures, good to %d', (text, value, figures, half) => {
@@ -178,5 +193,7 @@ describe('what is written in code', () => {
       '"2 kg" is not a spread in mm: Write the spread as ± 2 % or ± 0.5 of the unit.',
     );
     expect(() => readSpread('0.05 1', 0.7, 'mm')).toThrow();
+    expect(() => readSpread('0.05 1/2', 0.7, '1')).toThrow('two numbers');
+    expect(() => readSpread('-0.05 1', 0.7, '1')).toThrow();
   });
 });
