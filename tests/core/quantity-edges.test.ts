@@ -193,7 +193,7 @@ describe('what is written in code', () => {
       '"2 kg" is not a spread in mm: Write the spread as ± 2 % or ± 0.5 of the unit.',
     );
     expect(() => readSpread('0.05 1', 0.7, 'mm')).toThrow();
-    expect(() => readSpread('0.05 1/2', 0.7, '1')).toThrow('two numbers');
+    expect(() => readSpread('0.05 1/2', 0.7, '1')).toThrow('is not a spread');
     expect(() => readSpread('-0.05 1', 0.7, '1')).toThrow();
   });
 });
