@@ -36,6 +36,39 @@ test('what is typed is found, kept in the address and opened with Enter', async 
   await expect(page).toHaveURL(/glossary\/#permeability$/);
 });
 
+test('all that is found is reached by the arrows at once, and counted', async ({ page }) => {
+  await page.goto('find/');
+  const field = page.getByLabel('What are you looking for?');
+  await field.fill('sand');
+  await expect(page.locator('.found a').first()).toBeVisible();
+  await expect(page.getByRole('status')).toHaveText('The 12 nearest.');
+  // At a key only what a screen shows is drawn; the arrows do not wait for the rest.
+  await field.pressSequentially('s');
+  for (let row = 0; row < 12; row += 1) await page.keyboard.press('ArrowDown');
+  await expect(page.locator('.found a').nth(11)).toBeFocused();
+  for (let row = 0; row < 12; row += 1) await page.keyboard.press('ArrowUp');
+  await expect(field).toBeFocused();
+});
+
+test('a form of several equations takes the units of a shop and answers in them', async ({ page }) => {
+  await page.goto('formulas/sand/warm-through/');
+  const [thickness, oven] = [/Thickness or diameter/, /Oven temperature/].map((name) =>
+    page.getByRole('textbox', { name }),
+  );
+  await thickness!.fill('3 in');
+  await oven!.fill('450 F');
+  await oven!.blur();
+  const outcome = page.locator('.outcome dl');
+  await expect(outcome).toContainText('°F');
+  await expect(outcome).not.toContainText('°C');
+  const found = await outcome.innerText();
+  await page.getByLabel('Units everywhere').selectOption('us');
+  await expect(page.getByRole('textbox', { name: /Temperature wanted/ })).toHaveValue('284');
+  await expect(page.getByText('Between 125 and 620 °F')).toHaveCount(2);
+  // The same hand, another unit: not a digit of the answer moves.
+  expect(await outcome.innerText()).toBe(found);
+});
+
 test('from what is known to what is wanted, then solved and carried on in inches', async ({ page }) => {
   await page.goto('connect/');
   const pick = async (label: string, word: string): Promise<void> => {
