@@ -41,6 +41,7 @@ export function JunctionAndChill({ cases }: JunctionProps): JSX.Element {
               y={up(low + height)}
               width={scale * width + 0.4}
               height={scale * height + 0.4}
+              shape-rendering="crispEdges"
               style={{ fill: tone(time) }}
             />
           )),

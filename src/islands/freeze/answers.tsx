@@ -6,8 +6,8 @@ import { celsius, millimetres, percent, placesOf, ranksOf, ruleOf, seconds } fro
 import { whyApart } from '../beside-rule.ts';
 import { heatStep, type Colours } from './colours.ts';
 import { Curves } from './curves.tsx';
-import { label, Map, type Place } from './map.tsx';
-import { cellAt, centreOf, contour, fill, stroke, toDots, viewOf, type View } from './picture.ts';
+import { Map, type Named, type Place } from './map.tsx';
+import { cellAt, centreOf, contour, fill, stroke, viewOf, type View } from './picture.ts';
 import type { Solved } from './solver.ts';
 
 /** Bands of the order of freezing. */
@@ -72,12 +72,16 @@ export function Answers({
 
   const first = result.solidus.reduce((early, one) => Math.min(early, one), Infinity);
 
-  const drawHeat = (context: CanvasRenderingContext2D, colours: Colours, scale: number): void => {
+  const drawHeat = (context: CanvasRenderingContext2D, colours: Colours, scale: number): readonly Named[] => {
     fill(context, view, (cell) => colours.heat[heatStep(between(cell))]!);
     const metalOnly = (cell: number): number => (places[cell]! < 0 ? Number.NaN : between(cell));
-    isotherms(context, view, colours, scale, between, metalOnly, solidus, liquidus);
+    return isotherms(context, view, scale, between, metalOnly, solidus, liquidus);
   };
-  const drawOrder = (context: CanvasRenderingContext2D, colours: Colours, scale: number): void => {
+  const drawOrder = (
+    context: CanvasRenderingContext2D,
+    colours: Colours,
+    scale: number,
+  ): readonly Named[] => {
     fill(context, near, (cell) => {
       const after = solidAfter(cell);
       if (mesh.region[cell] !== 0) return colours.tint(0);
@@ -87,19 +91,21 @@ export function Answers({
             (bands - 1),
       );
     });
-    for (const part of [0.25, 0.5, 0.75]) {
+    return [0.25, 0.5, 0.75].flatMap((part) => {
       const level = first + part * (end - first);
       const line = contour(near, solidAfter, level);
       stroke(context, near, line, colours.ink, scale);
-      named(context, near, line, seconds(level), 0.4 + 4 * part, colours, scale);
-    }
+      return named(line, seconds(level), 0.4 + 4 * part);
+    });
   };
-  const drawFeeding = (context: CanvasRenderingContext2D, colours: Colours): void =>
+  const drawFeeding = (context: CanvasRenderingContext2D, colours: Colours): readonly Named[] => {
     fill(context, near, (cell) => {
       const rank = places[cell]! < 0 ? 1 : ranks[places[cell]!]!;
       if (mesh.region[cell] !== 0) return colours.tint(0);
       return colours.tint(Number.isNaN(rank) ? 0.08 : rank < 0.1 ? 0.72 : rank < 0.3 ? 0.36 : 0.08);
     });
+    return [];
+  };
 
   const rule = useMemo(() => ruleOf(values, mesh.modulus, quick), [solved]);
   const shared = { view, probe, onProbe: setProbe, stale };
@@ -378,17 +384,17 @@ function useTicks(running: boolean, tick: (seconds: number) => void): void {
 function isotherms(
   context: CanvasRenderingContext2D,
   view: View,
-  colours: Colours,
   scale: number,
   everywhere: (cell: number) => number,
   metalOnly: (cell: number) => number,
   solidus: number,
   liquidus: number,
-): void {
+): readonly Named[] {
+  const names: Named[] = [];
   for (const warm of [100, 200, 400, 600, 800, 1000]) {
     const line = contour(view, everywhere, warm + 273.15);
     stroke(context, view, line, warm < 500 ? '#fff6dc' : '#1d1b19', 0.75 * scale);
-    if (warm <= 600) named(context, view, line, `${warm} °C`, -0.7 + warm / 180, colours, scale);
+    if (warm <= 600) names.push(...named(line, `${warm} °C`, -0.7 + warm / 180));
   }
   for (const [name, level] of [
     ['solidus', solidus],
@@ -397,26 +403,22 @@ function isotherms(
     const line = contour(view, metalOnly, level);
     stroke(context, view, line, '#1d1b19', 2 * scale);
     if (name === 'solidus' || liquidus - solidus > 1)
-      named(context, view, line, name, name === 'solidus' ? 4.2 : 5.4, colours, scale);
+      names.push(...named(line, name, name === 'solidus' ? 4.2 : 5.4));
   }
+  return names;
 }
 
-/** Writes a name on a line, where it lies farthest out that way, in radians from the right. */
+/** A name for a line, where it lies farthest out that way, in radians from the right; none for one that is very short. */
 function named(
-  context: CanvasRenderingContext2D,
-  view: View,
   line: readonly (readonly [number, number, number, number])[],
   name: string,
   way: number,
-  colours: Colours,
-  scale: number,
-): void {
+): readonly Named[] {
   const [first, ...rest] = line;
-  if (!first || line.length < 4) return;
+  if (!first || line.length < 4) return [];
   const far = ([x, y]: readonly number[]): number => x! * Math.cos(way) + y! * Math.sin(way);
   const out = rest.reduce((best, piece) => (far(piece) > far(best) ? piece : best), first);
-  const dots = toDots(context.canvas, view);
-  label(context, name, dots.x(out[0]) + 3 * scale, dots.y(out[1]), colours, scale);
+  return [{ name, at: [out[0], out[1]] }];
 }
 
 /** The heat scale, with what freezes where on it. */

@@ -1,5 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Formula } from '../../../calculators/core/formula.ts';
+import type { Input } from '../../../calculators/core/model.ts';
+import { printQuantity } from '../../../calculators/core/print.ts';
 import { completeInputs } from '../../../calculators/models/inputs.ts';
 import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
 import { ModelForm, type MaterialName } from '../model-form.tsx';
@@ -142,6 +144,14 @@ export function FreezeSection(props: FreezeProps) {
       </section>
 
       <div class="answers">
+        <dl class="on-paper beside">
+          {Object.entries(visible).map(([key, input]) => (
+            <div>
+              <dt>{input.name}</dt>
+              <dd>{writtenOut(input, values[key], props.materials)}</dd>
+            </div>
+          ))}
+        </dl>
         <div class="state on-screen">
           <p role="status">
             {!awake
@@ -195,4 +205,14 @@ export function FreezeSection(props: FreezeProps) {
       </div>
     </div>
   );
+}
+
+/** What was put in, for the paper: a sheet must tell what it is of. */
+function writtenOut(input: Input, value: unknown, materials: readonly MaterialName[]): string {
+  if (input.kind === 'quantity' && typeof value === 'number')
+    return printQuantity(value, input.show ?? input.unit);
+  if (input.kind === 'flag') return value === true ? 'yes' : 'no';
+  const text = typeof value === 'string' ? value : '';
+  if (input.kind === 'choice') return input.options[text] ?? text;
+  return materials.find(({ id }) => id === text)?.name ?? text;
 }

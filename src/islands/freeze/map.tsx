@@ -4,6 +4,12 @@ import { cellAt, outline, stroke, toDots, type View } from './picture.ts';
 
 export type Place = readonly [x: number, y: number];
 
+/** A word and the place it is written at. */
+export interface Named {
+  readonly name: string;
+  readonly at: Place;
+}
+
 export interface MapProps {
   readonly id: string;
   /** What the picture shows, in a sentence, for who does not see it. */
@@ -11,7 +17,8 @@ export interface MapProps {
   readonly view: View;
   /** Changes when the picture does. */
   readonly of: unknown;
-  readonly draw: (context: CanvasRenderingContext2D, colours: Colours, scale: number) => void;
+  /** Gives back what is to be written on it: that comes over the outline. */
+  readonly draw: (context: CanvasRenderingContext2D, colours: Colours, scale: number) => readonly Named[];
   readonly probe: Place | undefined;
   readonly onProbe: (place: Place) => void;
   /** Where it froze last. */
@@ -55,8 +62,12 @@ export function Map(props: MapProps) {
     const context = element.getContext('2d');
     if (!context) return;
     const colours = coloursOf(element, onPaper);
-    props.draw(context, colours, scale);
+    const names = props.draw(context, colours, scale);
     stroke(context, view, outline(view), colours.ink, 1.5 * scale);
+    for (const { name, at } of names) {
+      const dots = toDots(element, view);
+      label(context, name, dots.x(at[0]) + 3 * scale, dots.y(at[1]), colours, scale);
+    }
     if (last) cross(context, view, last, colours, scale, 'last');
     if (probe) cross(context, view, probe, colours, scale, '');
   }, [wide, onPaper, props.of, view, probe, last]);
@@ -143,7 +154,7 @@ function cross(
 }
 
 /** A word on the picture, with a rim of paper. */
-export function label(
+function label(
   context: CanvasRenderingContext2D,
   text: string,
   x: number,
