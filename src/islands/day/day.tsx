@@ -246,9 +246,15 @@ export function PourDay({ books, planPage, logPage, first }: DayProps) {
             Next
           </button>
         ) : (
+          <a class="press first" href={`${logPage}#day:plan=${encodeURIComponent(plan.name)}`}>
+            Write it into the pour log
+          </a>
+        )}
+      </p>
+      <p class="day-aids">
+        {screen.id === 'after' && (
           <button
             type="button"
-            class="first"
             onClick={() => {
               navigator.clipboard.writeText(diaryText(plan.name, screens, diary, photos.length)).then(
                 () => setSaid('The diary is copied.'),
@@ -258,13 +264,6 @@ export function PourDay({ books, planPage, logPage, first }: DayProps) {
           >
             Copy the diary
           </button>
-        )}
-      </p>
-      <p class="day-aids">
-        {screen.id === 'after' && (
-          <a class="press" href={`${logPage}#day:plan=${encodeURIComponent(plan.name)}`}>
-            Write it into the pour log
-          </a>
         )}
         <button
           type="button"

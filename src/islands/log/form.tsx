@@ -268,23 +268,7 @@ export function PourForm(props: {
         </button>
       </fieldset>
       <details open={begunOpen}>
-        <summary>Defects, note, photos</summary>
-        <div class="defects">
-          {props.defects.map(({ id, name }) => (
-            <label>
-              <input
-                type="checkbox"
-                checked={defects.includes(id)}
-                onChange={(event) =>
-                  setDefects(
-                    event.currentTarget.checked ? [...defects, id] : defects.filter((one) => one !== id),
-                  )
-                }
-              />{' '}
-              {name}
-            </label>
-          ))}
-        </div>
+        <summary>Note, photos, defects</summary>
         <label>
           Note
           <textarea value={note} onInput={(event) => setNote(event.currentTarget.value.slice(0, 4000))} />
@@ -314,6 +298,22 @@ export function PourForm(props: {
             </button>
           ))}
         </p>
+        <div class="defects">
+          {props.defects.map(({ id, name }) => (
+            <label>
+              <input
+                type="checkbox"
+                checked={defects.includes(id)}
+                onChange={(event) =>
+                  setDefects(
+                    event.currentTarget.checked ? [...defects, id] : defects.filter((one) => one !== id),
+                  )
+                }
+              />{' '}
+              {name}
+            </label>
+          ))}
+        </div>
       </details>
       {wrong.length > 0 && (
         <div class="problems" role="alert">

@@ -89,6 +89,10 @@ export function PourLog({ book, defects, books }: LogProps) {
   useEffect(() => {
     if (editing !== undefined && !forms) void import('./form.tsx').then(setForms);
   }, [editing]);
+  // Who comes from a pour day comes for the form.
+  useEffect(() => {
+    if (forms && draft) document.querySelector('.pour-form')?.scrollIntoView({ block: 'start' });
+  }, [forms, draft]);
   useEffect(() => {
     if (pours.length > 0 && !fits) void import('./learned.tsx').then(setFits);
   }, [pours.length]);
