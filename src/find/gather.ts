@@ -269,7 +269,7 @@ const pages: readonly Document[] = [
     'plots',
   ]),
   page('print/', 'On paper', 'Wall sheets, cards, pocket book: what prints.', ['print', 'pdf']),
-  page('print/wall/', 'Wall sheets', 'Units, gauge by altitude, flask, moduli, safety, one A4 each.', [
+  page('print/wall/', 'Wall sheets', 'Units, gauge by altitude, flask, moduli, safety, one sheet each.', [
     'poster',
     'unit table',
     'conversion table',
