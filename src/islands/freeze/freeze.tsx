@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Formula } from '../../../calculators/core/formula.ts';
 import type { Input } from '../../../calculators/core/model.ts';
-import { printQuantity } from '../../../calculators/core/print.ts';
+import { unitLabel } from '../../../calculators/core/print.ts';
+import { fromSI } from '../../../calculators/core/units.ts';
 import { completeInputs } from '../../../calculators/models/inputs.ts';
 import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
 import { ModelForm, type MaterialName } from '../model-form.tsx';
@@ -209,8 +210,10 @@ export function FreezeSection(props: FreezeProps) {
 
 /** What was put in, for the paper: a sheet must tell what it is of. */
 function writtenOut(input: Input, value: unknown, materials: readonly MaterialName[]): string {
-  if (input.kind === 'quantity' && typeof value === 'number')
-    return printQuantity(value, input.show ?? input.unit);
+  if (input.kind === 'quantity' && typeof value === 'number') {
+    const unit = input.show ?? input.unit;
+    return `${String(Number(fromSI(value, unit).toPrecision(4))).replace('-', '−')} ${unitLabel(unit)}`;
+  }
   if (input.kind === 'flag') return value === true ? 'yes' : 'no';
   const text = typeof value === 'string' ? value : '';
   if (input.kind === 'choice') return input.options[text] ?? text;
