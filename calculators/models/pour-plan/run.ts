@@ -45,8 +45,16 @@ export function runPlan(inputs: Values, { warming }: { readonly warming: boolean
  * equations written out as code may be handed in, for those who try often; only they carry that code.
  */
 export function tryPlan(inputs: Values, ledger: Ledger = startLedger(), solverOf?: SolverOf): Check[] {
-  ledger.clear();
-  return decide(startWorking(inputs, ledger, solverOf), false);
+  return trialsOf(inputs, ledger, solverOf)();
+}
+
+/** The same trial again and again, of inputs whose numbers are changed in place between one and the next. */
+export function trialsOf(inputs: Values, ledger: Ledger, solverOf?: SolverOf): () => Check[] {
+  const working = startWorking(inputs, ledger, solverOf);
+  return () => {
+    ledger.clear();
+    return decide(working, false);
+  };
 }
 
 const outputNames = Object.keys(outputs);

@@ -4,7 +4,7 @@ import { withWritten } from '../../core/written.ts';
 import { numbersOf } from '../inputs.ts';
 import { pourPlan } from '../pour-plan.ts';
 import { startLedger } from './ledger.ts';
-import { runPlan, tryPlan } from './run.ts';
+import { runPlan, trialsOf } from './run.ts';
 import { writtenOut } from './written-out.ts';
 
 const solverOf = withWritten(writtenOut);
@@ -54,6 +54,7 @@ export function* planTrials(
   const drawing = startDrawing(numbersOf(pourPlan, inputs), spreads, { seed, count });
   const { values, change } = changing(inputs);
   const ledger = startLedger();
+  const trial = trialsOf(values, ledger, solverOf);
   const blank = (): Float64Array => new Float64Array(count).fill(Number.NaN);
   const outputs = Object.keys(now.values).map((name) => ({
     name,
@@ -65,10 +66,14 @@ export function* planTrials(
 
   for (let i = 0; i < count; i += 1) {
     drawing.next(change);
-    const trial = tryPlan(values, ledger, solverOf);
+    const decided = trial();
     for (const { read, drawn } of outputs) drawn[i] = read();
-    for (const { id, drawn } of checks)
-      drawn[i] = trial.find((check) => check.id === id)?.margin ?? Number.NaN;
+    for (let k = 0; k < checks.length; k += 1) {
+      const { id, drawn } = checks[k]!;
+      // Mostly where it stands now; elsewhere when another is left out or its thickness has changed its turn.
+      const same = decided[k]?.id === id ? decided[k] : decided.find((check) => check.id === id);
+      drawn[i] = same?.margin ?? Number.NaN;
+    }
     if (checks.every(({ holds, drawn }) => !holds || drawn[i]! >= 0)) together += 1;
     yield (i + 1) / count;
   }
