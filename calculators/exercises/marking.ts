@@ -237,8 +237,8 @@ export function markChoice(exercise: ChoiceExercise | DiagnoseExercise, chosen: 
   const { options, marks: of } = exercise;
   const right = options.every((option, i) => option.right === chosen.includes(i));
   const says = chosen.flatMap((i) => options[i]?.because ?? []);
-  const missed = options.filter((option, i) => option.right && !chosen.includes(i)).length;
-  if (!right && missed > 0 && chosen.every((i) => options[i]?.right)) says.push('There is more to find.');
+  // All that was chosen is right and the whole is not: something is missing.
+  if (!right && chosen.every((i) => options[i]?.right)) says.push('There is more to find.');
   return { verdict: right ? 'right' : 'wrong', unit: 'none', marks: right ? of : 0, of, says };
 }
 

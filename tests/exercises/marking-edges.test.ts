@@ -75,6 +75,42 @@ describe('a number with a power of ten', () => {
   });
 });
 
+describe('what is said of a unit', () => {
+  it('names the quantity and its unit, and tells a missing one from another', () => {
+    const missing = mark('1.98').says.find((line) =>
+      line.startsWith('A number without its unit says nothing'),
+    );
+    expect(missing).toMatch(/, here in m\/s\.$/);
+    const other = mark('1.98 kg').says.find((line) => line.startsWith('The unit does not fit'));
+    expect(other).toMatch(/, here in m\/s\.$/);
+    expect(mark('1.98 m/s').says).toEqual([]);
+  });
+});
+
+describe('a mistake that others stand close to', () => {
+  // √(2 × 9.80665 × 0.2) = 1.98057; × 1.5 = 2.97086, × 1.515 = 3.00057, × 1.485 = 2.94115: all within 2 %.
+  const near = readExercise('x', {
+    ...fallFile,
+    vary: {},
+    mistakes: [1.5, 1.515, 1.485].map((factor) => ({
+      equation: `v = ${factor} * sqrt(2 * g * h)`,
+      says: `It is ${factor} times too much.`,
+    })),
+  });
+  if (near.kind !== 'number') throw new Error(near.kind);
+  it.each([
+    ['2.971 m/s', '1.5'],
+    ['3.001 m/s', '1.515'],
+    ['2.941 m/s', '1.485'],
+    // To two figures the first two are equally near, and the one named first speaks.
+    ['3.0 m/s', '1.5'],
+  ])('is told from them by %s', (text, factor) => {
+    expect(markNumber(near, drawVariant(near, '1'), text, library).says[0]).toBe(
+      `It is ${factor} times too much.`,
+    );
+  });
+});
+
 describe('how far an answer may be off', () => {
   it('keeps every whole place of a temperature, whatever the figures of the givens', () => {
     // 1083 °C to two figures would print as 1100 °C.
@@ -131,6 +167,7 @@ describe('a choice', () => {
       says: ['Because of 0.', 'Because of 1.'],
     });
     expect(markChoice(two, [2]).says).toEqual(['Because of 2.']);
+    expect(markChoice(two, []).says).toEqual(['There is more to find.']);
   });
 
   it('leaves out a position that is none', () => {
