@@ -85,6 +85,7 @@ export default defineConfig({
     // A font inlined as a data: address would be blocked by the policy above.
     build: { assetsInlineLimit: 0 },
     plugins: [woff2Only, door, kernelPlugin()],
-    worker: { plugins: () => [kernelPlugin()] },
+    // As modules, so that a worker too can fetch a part of itself when it is needed.
+    worker: { format: 'es', plugins: () => [kernelPlugin()] },
   },
 });

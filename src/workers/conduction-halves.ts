@@ -1,5 +1,6 @@
 import type { Case, Pace } from '../../calculators/models/conduction/case.ts';
 import { temperatures, type Engine } from '../../calculators/models/conduction/engine.ts';
+import { wholeZero } from '../../calculators/models/conduction/exact-engine.ts';
 import {
   freezingHalf,
   joined,
@@ -7,10 +8,13 @@ import {
   type Freezing,
   type HalfFrozen,
 } from '../../calculators/models/conduction/freeze.ts';
-import { waiting, type Said, type Slab } from '../../calculators/models/conduction/slab.ts';
+import { sizeOf } from '../../calculators/models/conduction/mesh.ts';
+import { roughTime } from '../../calculators/models/conduction/pace.ts';
+import { cutOf, waiting, type Said, type Slab } from '../../calculators/models/conduction/slab.ts';
 import { voxelEngine } from '../../calculators/models/conduction/voxel-engine.ts';
 import type { KernelMaker } from '../../calculators/models/conduction/voxel-kernel.ts';
-import { layOut, type Pass } from './conduction-shape.ts';
+import { layCubes } from './conduction-lay-cubes.ts';
+import { isInCubes, type Pass } from './conduction-shape.ts';
 import type { Part } from './conduction-work.ts';
 import { keeper, type Frame } from './frames.ts';
 
@@ -43,6 +47,22 @@ export interface Wire<Out, In> {
 /** Below so many cells a stage is over before word of it has gone from worker to worker. */
 export const worthTwo = 120_000;
 
+/** The upper half, where two may share the work: cubes enough, none of whose heat leaves the mesh. */
+export function halfOf(part: Part, pass: Pass, given: Case, pace: Pace, frames: number): HalfJob | undefined {
+  const { mesh, outside, probes } = given;
+  if (mesh.region.length < worthTwo || (outside && outside.kind !== 'insulated') || probes) return undefined;
+  const cut = cutOf(mesh);
+  if (cut === undefined) return undefined;
+  return {
+    part,
+    pass,
+    slab: { half: 'upper', from: cut, to: sizeOf(mesh)[2], zero: wholeZero(given) },
+    pace,
+    frames,
+    apart: roughTime(given) / Math.max(1, frames),
+  };
+}
+
 /** The half that stays with the first worker. */
 export const lowerOf = ({ slab }: HalfJob): Slab => ({ ...slab, half: 'lower', from: 0, to: slab.from });
 
@@ -53,7 +73,7 @@ export async function solveHalf(
   { say, hear }: Wire<FromSecond, ToSecond>,
 ): Promise<void> {
   const { shape, most, frames: _, ...rest } = part;
-  const laid = layOut(shape, pass, most);
+  const laid = isInCubes(shape) ? layCubes(shape, pass, most) : '';
   let engine: Engine | undefined;
   try {
     if (typeof laid !== 'string') engine = voxelEngine({ ...rest, mesh: laid.mesh }, kernels, slab);

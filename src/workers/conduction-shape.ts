@@ -1,15 +1,10 @@
 import { drawingMesh, type Drawing } from '../../calculators/models/conduction/drawing.ts';
-import { givenMesh, type GivenCells } from '../../calculators/models/conduction/given-cells.ts';
+import type { GivenCells } from '../../calculators/models/conduction/given-cells.ts';
 import { lineMesh, type Line } from '../../calculators/models/conduction/line.ts';
 import type { Mesh } from '../../calculators/models/conduction/mesh.ts';
 import type { Side } from '../../calculators/models/conduction/outside.ts';
 import { sectionCells, sectionMesh, type Section } from '../../calculators/models/conduction/section.ts';
-import {
-  spacingThatFits,
-  voxelMesh,
-  voxelSize,
-  type Voxels,
-} from '../../calculators/models/conduction/voxels.ts';
+import type { Voxels } from '../../calculators/models/conduction/voxels.ts';
 
 /** What a casting looks like, as plain data. */
 export type Shape =
@@ -18,6 +13,11 @@ export type Shape =
   | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly cut: number }
   | { readonly kind: 'voxels'; readonly voxels: Voxels }
   | { readonly kind: 'cells'; readonly coarse?: GivenCells; readonly fine: GivenCells };
+
+/** A shape that is solved on equal cubes. */
+export type CubeShape = Extract<Shape, { kind: 'voxels' | 'cells' }>;
+export const isInCubes = (shape: Shape): shape is CubeShape =>
+  shape.kind === 'voxels' || shape.kind === 'cells';
 
 /** First quick and coarse, then as fine as asked. */
 export type Pass = 'coarse' | 'fine';
@@ -31,7 +31,7 @@ export interface Laid {
   readonly cubes: boolean;
 }
 
-function sidesOf(mirror: readonly boolean[]): Side[] {
+export function sidesOf(mirror: readonly boolean[]): Side[] {
   const sides: Side[] = [];
   (['x', 'y', 'z'] as const).slice(0, mirror.length).forEach((name, d) => {
     sides.push(`+${name}`);
@@ -40,47 +40,24 @@ function sidesOf(mirror: readonly boolean[]): Side[] {
   return sides;
 }
 
-/** Cells of a shape that is solved on equal cubes; nought for any other. */
-export function cubesOf(shape: Shape): number {
-  if (shape.kind === 'cells') return shape.fine.region.length;
-  if (shape.kind !== 'voxels') return 0;
-  return voxelSize(shape.voxels).size.reduce((product, n) => product * n, 1);
-}
+/** What is said of a mesh with more cells than may be. */
+export const tooMany = (count: number, spacing?: number): string =>
+  `This needs ${Math.round(count).toLocaleString('en-GB')} cells, more than this device should hold.${
+    spacing === undefined
+      ? ' Take wider cells.'
+      : ` A spacing of ${Number((1000 * spacing).toPrecision(2))} mm would fit.`
+  }`;
 
 /** The mesh of a pass; a sentence when the fine one has more cells than may be. */
-export function layOut(shape: Shape, pass: Pass, most: number): Laid | string {
+export function layOut(shape: Exclude<Shape, CubeShape>, pass: Pass, most: number): Laid | string {
   const wide = pass === 'coarse' ? 2 : 1;
-  const over = (count: number, spacing?: number): string =>
-    `This needs ${Math.round(count).toLocaleString('en-GB')} cells, more than this device should hold.${
-      spacing === undefined
-        ? ' Take wider cells.'
-        : ` A spacing of ${Number((1000 * spacing).toPrecision(2))} mm would fit.`
-    }`;
   if (shape.kind === 'line') {
     const mirror = [true];
     return { mesh: lineMesh(shape.line), sides: ['+x'], mirror, cubes: false };
   }
-  if (shape.kind === 'voxels') {
-    const { voxels } = shape;
-    const { mirror } = voxels;
-    const count = voxelSize(voxels).size.reduce((product, n) => product * n, 1);
-    if (!(count <= most)) return over(count, spacingThatFits(voxels, most));
-    return {
-      mesh: voxelMesh({ ...voxels, spacing: wide * voxels.spacing }),
-      sides: sidesOf(mirror),
-      mirror,
-      cubes: true,
-    };
-  }
-  if (shape.kind === 'cells') {
-    const given = pass === 'coarse' ? (shape.coarse ?? shape.fine) : shape.fine;
-    if (!(given.region.length <= most)) return over(given.region.length);
-    const mirror = [false, false, false];
-    return { mesh: givenMesh(given), sides: sidesOf(mirror), mirror, cubes: true };
-  }
   if (shape.kind === 'section') {
     const count = sectionCells(shape.section);
-    if (!(count <= most)) return over(count);
+    if (!(count <= most)) return tooMany(count);
     const section = { ...shape.section, spacing: wide * shape.section.spacing };
     const mirror = [section.turned || section.mirror.x, section.mirror.y];
     return { mesh: sectionMesh(section), sides: sidesOf(mirror), mirror, cubes: false };
@@ -88,7 +65,7 @@ export function layOut(shape: Shape, pass: Pass, most: number): Laid | string {
   const { drawing, cut } = shape;
   const finer = pass === 'coarse' ? Math.max(1, Math.floor(cut / 2)) : cut;
   const count = drawing.width * drawing.height * cut * cut;
-  if (!(count <= most)) return over(count);
+  if (!(count <= most)) return tooMany(count);
   const mirror = [drawing.turned || drawing.mirror.x, drawing.mirror.y];
   return { mesh: drawingMesh(drawing, finer), sides: sidesOf(mirror), mirror, cubes: false };
 }

@@ -1,5 +1,5 @@
 import { acrossThinnest } from '../../calculators/models/conduction/across.ts';
-import type { Case, Pace } from '../../calculators/models/conduction/case.ts';
+import type { Case } from '../../calculators/models/conduction/case.ts';
 import { temperatures, type Engine } from '../../calculators/models/conduction/engine.ts';
 import { exactEngine } from '../../calculators/models/conduction/exact-engine.ts';
 import { freezing, type Freezing } from '../../calculators/models/conduction/freeze.ts';
@@ -7,21 +7,10 @@ import { metalCells, sizeOf, volumeOf, type Three } from '../../calculators/mode
 import { refuse } from '../../calculators/models/conduction/refuse.ts';
 import { metalArea, paceOf, roughTime } from '../../calculators/models/conduction/pace.ts';
 import { statedError } from '../../calculators/models/conduction/stated-error.ts';
-import { cutOf, type Slab } from '../../calculators/models/conduction/slab.ts';
-import { voxelEngine, wholeZero } from '../../calculators/models/conduction/voxel-engine.ts';
-import type { KernelMaker } from '../../calculators/models/conduction/voxel-kernel.ts';
-import {
-  lowerOf,
-  solveTogether,
-  worthTwo,
-  type FromSecond,
-  type HalfJob,
-  type Move,
-  type ToSecond,
-  type Whole,
-  type Wire,
-} from './conduction-halves.ts';
-import { cubesOf, layOut, passesOf, sized, type Pass, type Shape } from './conduction-shape.ts';
+import type { Slab } from '../../calculators/models/conduction/slab.ts';
+import type { Cubes } from './conduction-cubes.ts';
+import type { FromSecond, HalfJob, Move, ToSecond, Whole, Wire } from './conduction-halves.ts';
+import { isInCubes, layOut, passesOf, sized, type Pass, type Shape } from './conduction-shape.ts';
 import { keeper, type Frame } from './frames.ts';
 
 /** A casting to freeze, as plain data. SI, temperatures K; `start` by region. */
@@ -82,9 +71,10 @@ export type Reply = { readonly asked: number } & (
   | { readonly kind: 'stopped' }
 );
 
-/** What the surroundings lend: kernels, a clock in ms, a turn for messages to come in, a word to stop. */
+/** What the surroundings lend: what solves cubes, a clock in ms, a turn for messages to come in, a word to stop. */
 export interface Means {
-  readonly kernels: { readonly by: string; readonly maker: KernelMaker };
+  /** Fetched when the first body of equal cubes is asked for. */
+  readonly cubes: () => Promise<Cubes>;
   readonly now: () => number;
   readonly turn: () => Promise<void>;
   readonly stopped: () => boolean;
@@ -111,11 +101,12 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
     yield { asked, kind: 'refused', why: size };
     return;
   }
-  if (cubesOf(shape) >= worthTwo) means.second?.wake();
+  const inCubes = isInCubes(shape) ? await means.cubes() : undefined;
+  if (isInCubes(shape) && inCubes && inCubes.cubesOf(shape) >= inCubes.worthTwo) means.second?.wake();
   let coarse: number | undefined;
   for (const pass of passesOf(shape)) {
     const begun = means.now();
-    const laid = layOut(shape, pass, most);
+    const laid = isInCubes(shape) ? inCubes!.layCubes(shape, pass, most) : layOut(shape, pass, most);
     if (typeof laid === 'string') {
       yield { asked, kind: 'refused', why: laid };
       return;
@@ -128,16 +119,15 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       yield { asked, kind: 'refused', why };
       return;
     }
-    const single = laid.cubes && given.metal.base === undefined;
+    const cubes = laid.cubes && given.metal.base === undefined ? inCubes : undefined;
     const pace = paceOf(given);
     const kept = Math.min(wanted, Math.ceil(mostInFrames / given.mesh.region.length));
-    const job = single ? halfOf(part, pass, given, pace, kept) : undefined;
+    const job = cubes?.halfOf(part, pass, given, pace, kept);
     const second = job && means.second?.ask(job);
-    const build = (slab?: Slab): Engine =>
-      single ? voxelEngine(given, means.kernels.maker, slab) : exactEngine(given);
+    const build = (slab?: Slab): Engine => (cubes ? cubes.engine(given, slab) : exactEngine(given));
     let engine: Engine;
     try {
-      engine = build(second && lowerOf(job!));
+      engine = build(second && cubes!.lowerOf(job!));
     } catch (error) {
       second?.say({ kind: 'leave' });
       if (!(error instanceof RangeError)) throw error;
@@ -166,14 +156,16 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       error: statedError(given, across),
       modulus: modulusOf(given),
       mirror: laid.mirror,
-      by: single ? means.kernels.by : 'exact',
+      by: cubes?.by ?? 'exact',
     };
     let letIn = means.now();
     // The first picture comes after the first spell.
     let shown = letIn + spell - showEvery;
     const due = (): boolean => means.now() - shown >= showEvery;
     const paced = { ...given, pace };
-    let way = second ? solveTogether(paced, engine, job!, second, due) : solveAlone(paced, engine, kept, due);
+    let way = second
+      ? cubes!.solveTogether(paced, engine, job!, second, due)
+      : solveAlone(paced, engine, kept, due);
     for (;;) {
       const next = await way.next();
       if (next.done && next.value === undefined) {
@@ -232,22 +224,6 @@ async function* solveAlone(
     kept.keep(time, () => temperatures(engine, newest));
     yield { time, progress, ...(wanted() && { temperature: temperatures(engine, newest) }) };
   }
-}
-
-/** The upper half, where two may share the work: cubes enough, none of whose heat leaves the mesh. */
-function halfOf(part: Part, pass: Pass, given: Case, pace: Pace, frames: number): HalfJob | undefined {
-  const { mesh, outside, probes } = given;
-  if (mesh.region.length < worthTwo || (outside && outside.kind !== 'insulated') || probes) return undefined;
-  const cut = cutOf(mesh);
-  if (cut === undefined) return undefined;
-  return {
-    part,
-    pass,
-    slab: { half: 'upper', from: cut, to: sizeOf(mesh)[2], zero: wholeZero(given) },
-    pace,
-    frames,
-    apart: roughTime(given) / Math.max(1, frames),
-  };
 }
 
 function modulusOf({ mesh }: Case): number {

@@ -1,9 +1,6 @@
-import { plainKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
-import { solveHalf, type FromSecond, type HalfJob, type ToSecond, type Wire } from './conduction-halves.ts';
+import type { FromSecond, HalfJob, ToSecond, Wire } from './conduction-halves.ts';
 import { solvePart, type Means, type Request } from './conduction-work.ts';
-import bytes from './kernel/assembly/stage.ts?wasm';
-import { canRun, wasmKernels } from './kernel/wasm-kernel.ts';
-import { buffersIn, wireOver, type WireEnd } from './wire.ts';
+import { buffersIn, type WireEnd } from './wire.ts';
 
 /**
  * Freezes parts off the main thread, in compiled code where the browser has four-lane arithmetic. A newer
@@ -13,9 +10,7 @@ import { buffersIn, wireOver, type WireEnd } from './wire.ts';
 const asSecond = 'second half';
 let current = -1;
 
-const kernels: Means['kernels'] = canRun(bytes)
-  ? { by: 'simd', maker: wasmKernels(bytes) }
-  : { by: 'plain', maker: plainKernel };
+let inThree: typeof import('./conduction-three.ts') | undefined;
 
 /** Lets waiting messages in; a timer would wait its least few milliseconds each time. */
 const { port1, port2 } = new MessageChannel();
@@ -56,12 +51,12 @@ function wake(): void {
 }
 
 function ask(job: HalfJob): Wire<ToSecond, FromSecond> | undefined {
-  if (!second || !ready) return undefined;
+  if (!inThree || !second || !ready) return undefined;
   const to = second;
   half += 1;
   const own = half;
   // Straight from worker to worker: by a channel of ports each message takes the browser several times as long.
-  wire = wireOver((message, moved) => to.postMessage({ half: own, message }, moved));
+  wire = inThree.wireOver((message, moved) => to.postMessage({ half: own, message }, moved));
   to.postMessage({ half, message: job } satisfies Letter<HalfJob>);
   return wire;
 }
@@ -71,7 +66,8 @@ let before = Promise.resolve();
 
 async function work(asked: number, part: Parameters<typeof solvePart>[1]): Promise<void> {
   const stopped = (): boolean => current !== asked;
-  const means: Means = { kernels, turn, now: () => performance.now(), stopped, second: { wake, ask } };
+  const cubes = async () => (inThree ??= await import('./conduction-three.ts')).cubes;
+  const means: Means = { cubes, turn, now: () => performance.now(), stopped, second: { wake, ask } };
   for await (const reply of solvePart(asked, part, means))
     postMessage(reply, { transfer: reply.kind === 'going' ? buffersIn(reply) : [] });
 }
@@ -89,21 +85,23 @@ function asFirst({ data }: MessageEvent<Request>): void {
     .catch(reportError);
 }
 
-let other: { readonly half: number; readonly wire: WireEnd<FromSecond, ToSecond> } | undefined;
-
-function asOther({ data: { half: of, message } }: MessageEvent<Letter<HalfJob | ToSecond>>): void {
-  if ('kind' in message) {
-    if (other?.half === of) other.wire.heard(message);
-    return;
-  }
-  const end = wireOver<FromSecond, ToSecond>((said, moved) =>
-    postMessage({ half: of, message: said }, { transfer: moved }),
-  );
-  other = { half: of, wire: end };
-  void solveHalf(message, kernels.maker, end);
+async function beOther(): Promise<void> {
+  const { kernels, solveHalf, wireOver } = await import('./conduction-three.ts');
+  let other: { readonly half: number; readonly wire: WireEnd<FromSecond, ToSecond> } | undefined;
+  addEventListener('message', ({ data }: MessageEvent<Letter<HalfJob | ToSecond>>) => {
+    const { half: of, message } = data;
+    if ('kind' in message) {
+      if (other?.half === of) other.wire.heard(message);
+      return;
+    }
+    const end = wireOver<FromSecond, ToSecond>((said, moved) =>
+      postMessage({ half: of, message: said }, { transfer: moved }),
+    );
+    other = { half: of, wire: end };
+    void solveHalf(message, kernels, end);
+  });
+  postMessage('ready');
 }
 
-if (self.name === asSecond) {
-  addEventListener('message', asOther);
-  postMessage('ready');
-} else addEventListener('message', asFirst);
+if (self.name === asSecond) void beOther();
+else addEventListener('message', asFirst);

@@ -12,6 +12,7 @@ import { voxelEngine } from '../../calculators/models/conduction/voxel-engine.ts
 import { plainKernel, type VoxelKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
 import { sizeOf } from '../../calculators/models/conduction/mesh.ts';
 import { voxelMesh, type Voxels } from '../../calculators/models/conduction/voxels.ts';
+import { cubesBy, type Cubes } from '../../src/workers/conduction-cubes.ts';
 import type { FromSecond, ToSecond } from '../../src/workers/conduction-halves.ts';
 import { solvePart, type Means } from '../../src/workers/conduction-work.ts';
 import { compileKernel } from '../../src/workers/kernel/compile.ts';
@@ -179,10 +180,10 @@ async function byWorkers(rounds: number): Promise<void> {
     worker.postMessage(job);
     return wire;
   };
-  const kernels = { by: 'simd', maker: simd };
+  const cubes = (): Promise<Cubes> => Promise.resolve(cubesBy('simd', simd));
   const now = (): number => performance.now();
   const turn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
-  const alone: Means = { kernels, now, turn, stopped: () => false };
+  const alone: Means = { cubes, now, turn, stopped: () => false };
   const together: Means = { ...alone, second: { wake: () => undefined, ask } };
   for (const wide of [0.008, 0.018]) {
     const { metal, others } = plateWithBoss(0.002);

@@ -22,7 +22,9 @@ import {
   thinnestOf,
   writeSquares,
 } from '../../src/islands/freeze/squares.ts';
-import { layOut } from '../../src/workers/conduction-shape.ts';
+import { cubesBy } from '../../src/workers/conduction-cubes.ts';
+import { layCubes } from '../../src/workers/conduction-lay-cubes.ts';
+import { isInCubes, layOut, type Shape } from '../../src/workers/conduction-shape.ts';
 import { solvePart, type Part } from '../../src/workers/conduction-work.ts';
 
 const inputs = askedOf(transient.inputs);
@@ -39,6 +41,9 @@ const problems = (texts: Texts): Readonly<Record<string, readonly string[]>> => 
   const found = asked(texts);
   return found.ok ? {} : found.problems;
 };
+
+const laidOut = (shape: Shape, most: number) =>
+  isInCubes(shape) ? layCubes(shape, 'fine', most) : layOut(shape, 'fine', most);
 
 describe('squared paper', () => {
   it('comes back from its text as it was, whatever is drawn', () => {
@@ -82,7 +87,7 @@ describe('a section put together', () => {
     ['drawn', 4 * 18 + 8 * 4, 1e-6],
   ] as const)('holds the metal it should: %s', (shape, metal, unit) => {
     const part = partFor({ shape, fine: '4' });
-    const laid = layOut(part.shape, 'fine', part.most);
+    const laid = laidOut(part.shape, part.most);
     if (typeof laid === 'string') throw new Error(laid);
     const whole = metalCells(laid.mesh).reduce((sum, cell) => sum + volumeOf(laid.mesh, cell), 0);
     expect(whole / (metal * unit)).toBeCloseTo(1, 6);
@@ -145,7 +150,7 @@ describe('what cannot be', () => {
 
   it('is a billion cells: the spacing that would fit is told', () => {
     const part = partFor({ shape: 'block', thickness: '0.01 mm' });
-    const laid = layOut(part.shape, 'fine', part.most);
+    const laid = laidOut(part.shape, part.most);
     expect(laid).toMatch(/cells, more than this device should hold\. A spacing of .* mm would fit/);
   });
 });
@@ -202,7 +207,7 @@ describe('the pictures', () => {
 describe('a section frozen', () => {
   async function solved(texts: Texts): Promise<Solved> {
     const means = {
-      kernels: { by: 'plain', maker: plainKernel },
+      cubes: () => Promise.resolve(cubesBy('plain', plainKernel)),
       now: () => 0,
       turn: () => Promise.resolve(),
       stopped: () => false,

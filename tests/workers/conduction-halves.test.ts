@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { axis } from '../../calculators/models/conduction/axis.ts';
 import type { Case } from '../../calculators/models/conduction/case.ts';
+import { wholeZero } from '../../calculators/models/conduction/exact-engine.ts';
 import {
   freezing,
   freezingHalf,
@@ -11,9 +12,10 @@ import {
 import { sizeOf } from '../../calculators/models/conduction/mesh.ts';
 import { paceOf } from '../../calculators/models/conduction/pace.ts';
 import { cutOf, waiting, type Said, type Slab } from '../../calculators/models/conduction/slab.ts';
-import { voxelEngine, wholeZero } from '../../calculators/models/conduction/voxel-engine.ts';
+import { voxelEngine } from '../../calculators/models/conduction/voxel-engine.ts';
 import { plainKernel, type KernelMaker } from '../../calculators/models/conduction/voxel-kernel.ts';
 import { voxelMesh } from '../../calculators/models/conduction/voxels.ts';
+import { cubesBy } from '../../src/workers/conduction-cubes.ts';
 import { solveHalf, worthTwo, type FromSecond, type ToSecond } from '../../src/workers/conduction-halves.ts';
 import { solvePart, type Means, type Part, type Reply } from '../../src/workers/conduction-work.ts';
 import { compileKernel } from '../../src/workers/kernel/compile.ts';
@@ -145,7 +147,7 @@ function meansOf(withSecond: boolean, fails = Infinity, stopAfter = Infinity) {
   const left: Promise<void>[] = [];
   const ports: MessagePort[] = [];
   const means: Means = {
-    kernels: { by: 'simd', maker: simd },
+    cubes: () => Promise.resolve(cubesBy('simd', simd)),
     now: () => (clock += 5),
     turn: () => new Promise((resolve) => setImmediate(resolve)).then(() => void (turns += 1)),
     stopped: () => turns > stopAfter,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { plainKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
+import { cubesBy } from '../../src/workers/conduction-cubes.ts';
 import type { Shape } from '../../src/workers/conduction-shape.ts';
 import { solvePart, type Means, type Part, type Reply } from '../../src/workers/conduction-work.ts';
 import { bronze, sand } from '../models/conduction/ways.ts';
@@ -28,7 +29,7 @@ function meansOf(each: number, stopAfter = Infinity): Means {
   let clock = 0;
   let turns = 0;
   return {
-    kernels: { by: 'plain', maker: plainKernel },
+    cubes: () => Promise.resolve(cubesBy('plain', plainKernel)),
     now: () => (clock += each),
     turn: () => {
       turns += 1;

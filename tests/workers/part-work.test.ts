@@ -6,6 +6,7 @@ import { writeStl, writeThreeMf } from '../../calculators/meshes/write.ts';
 import { completeInputs } from '../../calculators/models/inputs.ts';
 import { pourPlan } from '../../calculators/models/pour-plan.ts';
 import { planOf, sectionNames } from '../../src/islands/part/into-plan.ts';
+import { cubesBy } from '../../src/workers/conduction-cubes.ts';
 import { bandEnds, bandOf, bands } from '../../src/workers/part-tones.ts';
 import { drawPart } from '../../src/workers/part-view.ts';
 import { plainKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
@@ -114,7 +115,7 @@ describe('gate and button beside the part, and the solver', () => {
     expect(cells.fine.region.length).toBeLessThan(70_000);
     expect(Math.abs(cells.weigh - 1)).toBeLessThan(0.08);
     const means: Means = {
-      kernels: { by: 'plain', maker: plainKernel },
+      cubes: () => Promise.resolve(cubesBy('plain', plainKernel)),
       now: () => 0,
       turn: () => Promise.resolve(),
       stopped: () => false,

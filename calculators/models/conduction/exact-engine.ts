@@ -26,6 +26,9 @@ export function zeroOf(given: Case): number {
   return zero;
 }
 
+/** K: what all heats of equal cubes are counted from. */
+export const wholeZero = (given: Case): number => zeroOf(given) - 1;
+
 /** Double precision on any mesh: the equations as they are written, for lines, sections and for checking. */
 export function exactEngine(given: Case): Engine {
   const { mesh, metal: substance, others } = given;

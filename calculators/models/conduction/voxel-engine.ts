@@ -1,7 +1,7 @@
 import type { Case } from './case.ts';
 import type { Border, Engine } from './engine.ts';
 import { heatCurve } from './enthalpy.ts';
-import { startOf, zeroOf } from './exact-engine.ts';
+import { startOf, wholeZero } from './exact-engine.ts';
 import { metalCells, sizeOf, type Mesh } from './mesh.ts';
 import { noSkin, openSkin, outflowOf, skinOf } from './outside.ts';
 import { meshOf, type Slab } from './slab.ts';
@@ -138,9 +138,6 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, sl
     bytes,
   };
 }
-
-/** K: what all heats of equal cubes are counted from. */
-export const wholeZero = (given: Case): number => zeroOf(given) - 1;
 
 /** Fills the conductances between neighbours, W/K, for the metal at its most conducting. */
 function join({ others }: Case, mesh: Mesh, { toNext, guard }: VoxelKernel, kOf: readonly number[]): void {
