@@ -81,7 +81,11 @@ export function ModelCard(props: ModelCardProps) {
   }, [spoken]);
 
   return (
-    <section class="model-card" aria-label={`Calculator: ${props.title}`} data-stale={unread.length > 0}>
+    <section
+      class="model-card"
+      aria-label={`Calculator: ${props.title}`}
+      data-stale={unread.length > 0 || (touched && !run)}
+    >
       <ModelForm
         id={props.id.replace('/', '-')}
         inputs={inputs}

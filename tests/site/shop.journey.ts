@@ -61,6 +61,7 @@ test('a form of several equations takes the units of a shop and answers in them'
   const outcome = page.locator('.outcome dl');
   await expect(outcome).toContainText('°F');
   await expect(outcome).not.toContainText('°C');
+  await expect(page.locator('.model-card')).toHaveAttribute('data-stale', 'false');
   const found = await outcome.innerText();
   await page.getByLabel('Units everywhere').selectOption('us');
   await expect(page.getByRole('textbox', { name: /Temperature wanted/ })).toHaveValue('284');
