@@ -66,7 +66,8 @@ export function figuresOfAnswer(
   return fromPlace(fromSI(inSI, answerUnit), widthFromSI(place, answerUnit)).figures;
 }
 
-function isSum(e: Expression): boolean {
+/** Whether terms are added or taken away last of all. */
+export function isSum(e: Expression): boolean {
   return e.kind === 'negate' ? isSum(e.operand) : e.kind === 'binary' && (e.op === '+' || e.op === '-');
 }
 

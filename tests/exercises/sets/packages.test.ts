@@ -69,7 +69,7 @@ describe('the QTI package', () => {
   it.each(numbers.map((exercise) => [exercise.id, exercise] as const))(
     '%s scores right and wrong numbers as marking does',
     (id, exercise) => {
-      for (let turn = 0; turn < 2; turn += 1) {
+      for (let turn = 0; turn < 12; turn += 1) {
         const at = places(exercise, turn);
         const variant = variantOf(exercise, (name) => at(name, valuesOf(exercise.vary[name]!).length));
         const draw = (variable: string, most: number): number => {
@@ -88,7 +88,7 @@ describe('the QTI package', () => {
   it.each(steps.map((exercise) => [exercise.id, exercise] as const))(
     '%s carries an error forward as marking does',
     (id, exercise) => {
-      for (let turn = 0; turn < 3; turn += 1) {
+      for (let turn = 0; turn < 12; turn += 1) {
         const at = places(exercise, turn);
         const variant = variantOf(exercise, (name) => at(name, valuesOf(exercise.vary[name]!).length));
         const draw = (variable: string, most: number): number =>

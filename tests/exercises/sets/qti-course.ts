@@ -61,6 +61,7 @@ export function numberTries(exercise: NumberExercise, variant: Variant): Try[] {
   const answer = answerOf(question);
   if (!answer.ok) throw new Error(answer.reason);
   const shown = fromSI(answer.value, question.answerUnit);
+  const place = 10 ** (Math.floor(Math.log10(Math.abs(shown))) - question.figures + 1);
   const wrong = wrongWays(question, exercise.mistakes).map(({ value }) => fromSI(value, question.answerUnit));
   return [
     shown,
@@ -70,6 +71,9 @@ export function numberTries(exercise: NumberExercise, variant: Variant): Try[] {
     shown * 1.06,
     shown * 0.94,
     -shown,
+    // Either side of half a unit of the last figure.
+    shown + 0.49 * place,
+    shown - 0.52 * place,
     ...wrong,
   ].flatMap((value) => {
     if (!Number.isFinite(value) || Math.abs(value) >= 1e15) return [];

@@ -12,8 +12,17 @@ import type {
 } from '../../definition.ts';
 import { partNumbers, withNumbers } from '../../question-text.ts';
 import { marksOf } from '../set-file.ts';
-import { Unsayable, float, minus, operator, toCoherent, variable } from './expressions.ts';
-import { allowanceOf, askedIn, fixed, safe, templateFor, type Known, type Template } from './numbers.ts';
+import { Unsayable, float, minus, operator, variable } from './expressions.ts';
+import {
+  allowanceOf,
+  askedIn,
+  carriedOn,
+  fixed,
+  safe,
+  templateFor,
+  type Known,
+  type Template,
+} from './numbers.ts';
 import { element, escaped } from './xml.ts';
 
 const namespace = 'http://www.imsglobal.org/xsd/imsqtiasi_v3p0';
@@ -253,8 +262,8 @@ function stepsItem(exercise: StepsExercise, formulas: Readonly<Record<string, Fo
         ),
       ),
     );
-    truth[part.id] = { si: toCoherent(variable(`ANSWER_${tag}`), asked.answerUnit), figures: asked.figures };
-    own[part.id] = { si: toCoherent(variable(`OWN_${tag}`), asked.answerUnit), figures: asked.figures };
+    truth[part.id] = carriedOn(`ANSWER_${tag}`, asked);
+    own[part.id] = carriedOn(`OWN_${tag}`, asked);
     body.push(
       ...wording(part.question, partNumbers(exercise.given, part.given), template),
       entry(`RESPONSE_${tag}`, formula.symbols[part.find]!.name, unitLabel(asked.answerUnit)),

@@ -2,6 +2,7 @@ import type { Formula } from '../../../core/formula.ts';
 import { readQuantity, readSpread } from '../../../core/quantity.ts';
 import { constantsOf, rearrange } from '../../../core/solve.ts';
 import { fromSI, unit, widthFromSI, type UnitSymbol } from '../../../core/units.ts';
+import { lastPlaceOf } from '../../figures.ts';
 import type { Givens, NumberExercise, Part, Variation } from '../../definition.ts';
 import { valuesOf } from '../../variants.ts';
 import {
@@ -11,6 +12,7 @@ import {
   minus,
   most,
   operator,
+  over,
   power,
   product,
   said,
@@ -19,12 +21,18 @@ import {
   Unsayable,
   variable,
 } from './expressions.ts';
+import { exact, figuresOf, places } from './figures.ts';
 import { element } from './xml.ts';
 
-/** A number as the item computes it: its value in the coherent unit, and how many figures it was written with. */
+/** A number as the item computes it: its value in the coherent unit, and what its writing allows. */
 export interface Known {
   readonly si: string;
+  /** How many figures it was written with; a written nought is exact. */
   readonly figures: string;
+  /** What its last written place is worth, in the coherent unit. */
+  readonly place: string;
+  /** Its scale does not begin at nought, so that its figures are those of its place. */
+  readonly shifted: boolean;
 }
 
 /** What the templates declare and draw: an index for each varied quantity, its text and its number. */
@@ -80,9 +88,9 @@ export function templateFor(
     const values = texts[name];
     if (!values) return undefined;
     const read = values.map((text) => readOf(text, unitOf, name));
-    const [number, figures] = [`SI_${safe(name)}`, `FIGURES_${safe(name)}`];
+    const [number, figures, place] = [`SI_${safe(name)}`, `FIGURES_${safe(name)}`, `PLACE_${safe(name)}`];
     if (!declarations.some((one) => one.includes(`"${number}"`))) {
-      declarations.push(declare(number, 'float'), declare(figures, 'integer'));
+      declarations.push(declare(number, 'float'), declare(figures, 'integer'), declare(place, 'float'));
       const index = `INDEX_${safe(name)}`;
       processing.push(
         set(
@@ -103,9 +111,19 @@ export function templateFor(
             plain,
           ),
         ),
+        set(
+          place,
+          pick(
+            index,
+            'float',
+            read.map((one) => one.place),
+            plain,
+          ),
+        ),
       );
     }
-    return { si: variable(number), figures: variable(figures) };
+    const shifted = read.some((one) => one.shifted);
+    return { si: variable(number), figures: variable(figures), place: variable(place), shifted };
   };
   return { declarations, processing, printed, known };
 }
@@ -114,10 +132,11 @@ const plain = (value: string): string => value;
 const xmlText = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 export const safe = (name: string): string => name.replace(/[^A-Za-z0-9]/g, '_');
 
-function readOf(text: string, unitOf: UnitSymbol, name: string): { si: number; figures: number } {
+function readOf(text: string, unitOf: UnitSymbol, name: string) {
   const read = readQuantity(text, { unit: unitOf });
   if (!read.ok) throw new Unsayable(`${name} is not a number`);
-  return { si: read.value, figures: read.figures };
+  const figures = read.written === 0 ? exact : read.figures;
+  return { si: read.value, figures, place: lastPlaceOf(read), shifted: unit(read.unit).offset !== 0 };
 }
 
 export interface Asked {
@@ -153,9 +172,39 @@ export function askedIn(
   ]) as Record<string, string>;
   const inEquation = said(isolated.right, names);
   const si = formula.empirical ? toCoherent(inEquation, sought.unit) : inEquation;
-  const figures = most(float(2), least(float(4), ...known.map(([, one]) => one.figures)));
-  return { answer: fromCoherent(si, answerUnit), figures, answerUnit };
+  const answer = fromCoherent(si, answerUnit);
+  const leaves = Object.fromEntries(
+    known.map(([name, one]) => {
+      const width = formula.empirical ? unit(formula.symbols[name]!.unit).factor : 1;
+      return [name, { ...one, value: names[name]!, place: over(one.place, float(width)) }];
+    }),
+  );
+  const width = unit(answerUnit).factor / (formula.empirical ? unit(sought.unit).factor : 1);
+  const allowed = figuresOf(isolated.right, leaves, names, (place) => ({
+    value: answer,
+    place: over(place, float(width)),
+  }));
+  return { answer, figures: most(float(2), least(float(4), allowed)), answerUnit };
 }
+
+/** An answer that a later part carries on with, by the name of its variable, as it is shown. */
+export function carriedOn(name: string, { answerUnit, figures }: Asked): Known {
+  const shown = figuresShown(answerUnit, operator('abs', variable(name)), figures);
+  const last = power(float(10), sum(minus(places(operator('abs', variable(name))), shown), float(1)));
+  const { factor, offset } = unit(answerUnit);
+  return {
+    si: toCoherent(variable(name), answerUnit),
+    figures: shown,
+    place: product(last, float(factor)),
+    shifted: offset !== 0,
+  };
+}
+
+/** Whole places of a temperature are kept. */
+const figuresShown = (answerUnit: UnitSymbol, size: string, figures: string): string =>
+  unit(answerUnit).kind === 'temperature'
+    ? most(figures, sum(places(most(float(1), size)), float(1)))
+    : figures;
 
 /** The larger of the tolerance and half a unit of the last figure the givens allow; `answer` and `figures` by name. */
 export function allowanceOf(
@@ -170,17 +219,13 @@ export function allowanceOf(
     share === undefined
       ? float(widthFromSI(readSpread(tolerance, 1, answerUnit), answerUnit))
       : product(float(Number(share) / 100), size);
-  const places = (x: string): string => operator('floor', operator('log', most(x, float(1e-300))));
-  const shown =
-    unit(answerUnit).kind === 'temperature'
-      ? most(figures, sum(places(most(float(1), size)), float(1)))
-      : figures;
+  const shown = figuresShown(answerUnit, size, figures);
   const lastPlace = power(float(10), sum(minus(places(size), shown), float(1)));
   return product(most(wide, product(float(0.5), lastPlace)), float(1 + 1e-9));
 }
 
 /** A given that is the same for everybody. */
 export const fixed = (text: string, unitOf: UnitSymbol, name: string): Known => {
-  const { si, figures } = readOf(text, unitOf, name);
-  return { si: float(si), figures: float(figures) };
+  const { si, figures, place, shifted } = readOf(text, unitOf, name);
+  return { si: float(si), figures: float(figures), place: float(place), shifted };
 };
