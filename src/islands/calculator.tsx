@@ -16,7 +16,8 @@ import {
 } from './entries.ts';
 import { forgetNumbers, isLarge, keepLarge, keepNumbers, lastNumbers } from './card-memory.ts';
 import { Field, sentence, UnitChoice } from './field.tsx';
-import { habits, habitUnit, keepHabit, readHabit, type Habit } from './habit.ts';
+import { habitUnit, readHabit, type Habit } from './habit.ts';
+import { HabitChoice } from './habit-choice.tsx';
 import { Sign } from './sign.tsx';
 import type { Answer } from './solving.ts';
 
@@ -407,22 +408,13 @@ export function Calculator(props: CalculatorProps) {
         >
           Large
         </button>
-        <select
-          aria-label="Units everywhere"
-          value={habit}
-          onChange={(event) => {
-            const wanted = event.currentTarget.value as Habit;
-            keepHabit(wanted);
+        <HabitChoice
+          habit={habit}
+          onChange={(wanted) => {
             setHabit(wanted);
             change(inHabit(state, wanted));
           }}
-        >
-          {Object.entries(habits).map(([name, words]) => (
-            <option value={name} selected={name === habit}>
-              {words}
-            </option>
-          ))}
-        </select>
+        />
       </p>
       {qr !== '' && (
         <img class="qr" src={qr} alt="QR code of the link to these numbers" width="220" height="220" />

@@ -12,7 +12,8 @@ import {
   type Inputs,
 } from './form-entries.ts';
 import { sentence } from './field.tsx';
-import { habits, keepHabit, readHabit, type Habit } from './habit.ts';
+import { readHabit, type Habit } from './habit.ts';
+import { HabitChoice } from './habit-choice.tsx';
 import { ModelForm, type MaterialName } from './model-form.tsx';
 import '../styles/model-card.css';
 
@@ -53,6 +54,7 @@ export function ModelCard(props: ModelCardProps) {
   const [typed, setTyped] = useState<Form>({});
   const [habit, setHabit] = useState<Habit>('metric');
   const [run, setRun] = useState<Run>();
+  const [failed, setFailed] = useState(false);
   const [said, setSaid] = useState('');
   const kept = useRef(props.first);
   const started = useMemo(() => (habit === 'metric' ? {} : formInHabit(inputs, {}, habit)), [habit]);
@@ -64,7 +66,11 @@ export function ModelCard(props: ModelCardProps) {
   useEffect(() => setHabit(readHabit()), []);
 
   useEffect(() => {
-    if (touched && !run) void runnerOf(props).then((made) => setRun(() => made));
+    if (!touched || run) return;
+    runnerOf(props).then(
+      (made) => setRun(() => made),
+      () => setFailed(true),
+    );
   }, [touched]);
   const result = useMemo(() => {
     if (run && unread.length === 0) kept.current = touched ? run(form) : props.first;
@@ -100,25 +106,19 @@ export function ModelCard(props: ModelCardProps) {
         <button type="button" onClick={() => setTyped({})}>
           Reset
         </button>
-        <select
-          aria-label="Units everywhere"
-          value={habit}
-          onChange={(event) => {
-            const wanted = event.currentTarget.value as Habit;
-            keepHabit(wanted);
+        <HabitChoice
+          habit={habit}
+          onChange={(wanted) => {
             setHabit(wanted);
             if (touched) setTyped(formInHabit(inputs, typed, wanted));
           }}
-        >
-          {Object.entries(habits).map(([name, words]) => (
-            <option value={name} selected={name === habit}>
-              {words}
-            </option>
-          ))}
-        </select>
+        />
       </p>
       <div class="outcome">
         {unread.length > 0 && <p class="old">From the last numbers that could be read.</p>}
+        {touched && !run && failed && (
+          <p class="old">The sums could not be fetched, so these are of the example. Load the page again.</p>
+        )}
         <dl>
           {Object.entries(result.values).map(([name, value]) => (
             <div>

@@ -1,31 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import {
-  quantityFigures,
-  readQuantity,
-  readSpread,
-  type QuantityField,
-  type Reading,
-} from '../../calculators/core/quantity.ts';
+import { quantityFigures, readSpread, type QuantityField } from '../../calculators/core/quantity.ts';
 import type { UnitSymbol } from '../../calculators/core/units.ts';
+import { difference, heat, length, mass, read, refusal, share } from './reading.ts';
 
-const length: QuantityField = { unit: 'm', show: 'mm' };
-const heat: QuantityField = { unit: 'K', show: '°C' };
-const difference: QuantityField = { unit: 'ΔK', show: 'Δ°C' };
 const pressure: QuantityField = { unit: 'Pa', show: 'kPa' };
-const mass: QuantityField = { unit: 'kg', show: 'g' };
-const share: QuantityField = { unit: '1', show: '%' };
 const number: QuantityField = { unit: '1' };
-
-function read(text: string, field: QuantityField): Extract<Reading, { ok: true }> {
-  const reading = readQuantity(text, field);
-  if (!reading.ok) throw new Error(`${text}: ${reading.message}`);
-  return reading;
-}
-function refusal(text: string, field: QuantityField): string {
-  const reading = readQuantity(text, field);
-  if (reading.ok) throw new Error(`${text} was read as ${reading.value}`);
-  return reading.message;
-}
 
 describe('what is typed at a bench', () => {
   it.each<[string, QuantityField, number, UnitSymbol]>([

@@ -8,28 +8,11 @@ import {
   readSpread,
   unitChoices,
   type QuantityField,
-  type Reading,
 } from '../../calculators/core/quantity.ts';
 import { fromSI, toSI, unit, unitSymbols, widthToSI, type UnitSymbol } from '../../calculators/core/units.ts';
+import { difference, heat, length, mass, read, refusal, share } from './reading.ts';
 
-const length: QuantityField = { unit: 'm', show: 'mm' };
-const heat: QuantityField = { unit: 'K', show: '°C' };
-const difference: QuantityField = { unit: 'ΔK', show: 'Δ°C' };
 const pressure: QuantityField = { unit: 'Pa', show: 'inHg' };
-const mass: QuantityField = { unit: 'kg', show: 'g' };
-const fraction: QuantityField = { unit: '1', show: '%' };
-
-type Read = Extract<Reading, { ok: true }>;
-function read(text: string, field: QuantityField): Read {
-  const reading = readQuantity(text, field);
-  if (!reading.ok) throw new Error(`${text}: ${reading.message}`);
-  return reading;
-}
-function refusal(text: string, field: QuantityField): string {
-  const reading = readQuantity(text, field);
-  if (reading.ok) throw new Error(`${text} was read as ${reading.value}`);
-  return reading.message;
-}
 
 describe('reading a quantity', () => {
   it.each<[string, QuantityField, number, UnitSymbol]>([
@@ -85,8 +68,8 @@ describe('reading a quantity', () => {
     ['45 pwt', mass, 45, 'dwt'],
     ['15" Hg', pressure, 15, 'inHg'],
     ['15 inches of mercury', pressure, 15, 'inHg'],
-    ['12 %', fraction, 12, '%'],
-    ['12 per cent', fraction, 12, '%'],
+    ['12 %', share, 12, '%'],
+    ['12 per cent', share, 12, '%'],
     ['8770 kg/m3', { unit: 'kg/m³' }, 8770, 'kg/m³'],
     ['8.77 g/cc', { unit: 'kg/m³' }, 8.77, 'g/cm³'],
     ['8.77 g/cm^3', { unit: 'kg/m³' }, 8.77, 'g/cm³'],
@@ -111,7 +94,7 @@ describe('reading a quantity', () => {
     ['5 oz', mass, 'avoirdupois'],
     ['50 gr', mass, 'the gram is g'],
     ['100 °C', difference, 'read as a difference'],
-    ['12 % ± 5 %', fraction, 'of the value'],
+    ['12 % ± 5 %', share, 'of the value'],
   ])('says how it read %s', (text, field, note) => {
     expect(read(text, field).note).toContain(note);
   });
@@ -135,7 +118,7 @@ describe('reading a quantity', () => {
     ['5 kg', length, ['a mass', 'a length', '10 mm']],
     ['5 lb', { unit: 'N' }, ['a mass', 'a force']],
     ['5 lbf', mass, ['a force', 'a mass']],
-    ['12 deg', fraction, ['an angle']],
+    ['12 deg', share, ['an angle']],
     ['5 mPa', pressure, ['MPa']],
     ['5 milimeters', length, ['mm']],
     ['120 celcius', heat, ['°C']],
@@ -171,7 +154,7 @@ describe('reading a quantity', () => {
     ['1000 °C ± 20', heat, 20],
     ['1000 ± 20 °C', heat, 20],
     ['1000 °C ± 2 %', heat, 20],
-    ['12 % ± 5 %', fraction, 0.006],
+    ['12 % ± 5 %', share, 0.006],
   ])('reads the spread of %s', (text, field, spread) => {
     expect(read(text, field).spread).toBeCloseTo(spread, 12);
   });

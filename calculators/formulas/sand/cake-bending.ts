@@ -13,7 +13,7 @@ export const cakeBending = defineFormula({
       show: 'kPa',
       range: [0, 10000000],
       why: 'beyond any sand',
-      note: 'To find the suction you may pull: the transverse strength of your own sand, from a test bar, divided by 3 or more.',
+      note: 'To find the suction you may pull: the transverse strength of your own sand, from a test bar, divided by 3 or more (common practice, no source).',
     },
     K: {
       name: 'plate number',

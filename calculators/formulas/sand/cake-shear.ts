@@ -13,7 +13,7 @@ export const cakeShear = defineFormula({
       show: 'kPa',
       range: [0, 5000000],
       why: 'beyond any sand',
-      note: 'To find the suction you may pull: the shear strength of your own sand divided by 3 or more.',
+      note: 'To find the suction you may pull: the shear strength of your own sand divided by 3 or more (common practice, no source).',
     },
     dp: {
       name: 'pressure across the cake',

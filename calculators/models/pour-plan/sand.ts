@@ -10,7 +10,7 @@ import { say } from './say.ts';
 import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
-/** Sand strength is a wide guess, so the stress is kept to a third of it. */
+/** Sand strength is a wide guess, so the stress is kept to a third of it: common practice, no source. */
 export const sandFactor = 3;
 /** For the surge when the cup fills. */
 const liftFactor = 1.5;

@@ -114,12 +114,11 @@ export function PourPlan({ packed }: { readonly packed: string }) {
       });
     };
     // Nothing is asked of the plan before the address is read: the answer would be to another plan.
-    follow()
-      .catch(() =>
+    const listen = (): Promise<void> =>
+      follow().catch(() =>
         setProblems((now) => [...now, 'The plan in the address could not be read. Load the page again.']),
-      )
-      .finally(() => setAwake(true));
-    const listen = (): void => void follow();
+      );
+    void listen().then(() => setAwake(true));
     addEventListener('hashchange', listen);
     addEventListener('storage', other);
     return () => {

@@ -188,7 +188,7 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
         ) : (
           <p>The exercises are on their way.</p>
         )}
-        <Picks bank={bank} picks={draft.picks} change={(picks) => change({ picks })} />
+        <Picks key={draft.id} bank={bank} picks={draft.picks} change={(picks) => change({ picks })} />
       </div>
       {bank && (
         <OwnQuestion
