@@ -7,7 +7,7 @@ import type { Formula } from '../../calculators/core/formula.ts';
 import { formulas } from '../../calculators/formulas/index.ts';
 import { models } from '../../calculators/models/index.ts';
 import { facts, modelFacts } from './monotone.ts';
-import { keepsTo, modelKeepsTo, sweepFormula, sweepModel } from './sweep.ts';
+import { keepsTo, modelKeepsTo, quick, sweepFormula, sweepModel } from './sweep.ts';
 
 const points = Number(process.argv[2] ?? 100_000);
 const seconds = Number(process.argv[3] ?? 600);
@@ -40,6 +40,12 @@ for (const model of Object.values(models).filter(({ id }) => seconds > 0 && id.i
   const { points: done, answered: with_, wrong: fault } = sweepModel(model, points, seconds);
   say(model.id, fault);
   console.log(`${model.id}: ${done} points, ${with_} answered`);
+  const held = quick[model.id];
+  if (held && done < points) {
+    const short = sweepModel(model, points, seconds, held);
+    say(`${model.id}, held to small sums`, short.wrong);
+    console.log(`${model.id}, held to small sums: ${short.points} points, ${short.answered} answered`);
+  }
   for (const fact of [
     ...(model.monotone ?? []).map(({ input, output, sense }) => ({ raise: input, answer: output, sense })),
     ...modelFacts.filter((one) => one.model === model.id),

@@ -166,18 +166,30 @@ function modelPoint(model: Model, place: Place, random: Random): Values {
   );
 }
 
+type Held = (random: Random) => Values;
+
+/** Inputs with which a sum that may take seconds takes a moment, all others being free. */
+export const quick: Readonly<Record<string, Held>> = {
+  'freezing/transient': (random) => ({
+    geometry: oneOf(random, ['plate', 'cylinder', 'sphere']),
+    cells: 2 + random.uniformInt(4),
+    most: 500,
+  }),
+};
+
 /** Runs a model at points in and around its ranges, for so many points or seconds, whichever ends first. */
 export function sweepModel(
   model: Model,
   count: number,
   seconds = Infinity,
+  held: Held = () => ({}),
 ): Swept & { readonly points: number } {
   const random = createRandom(`sweep ${model.id}`);
   const stop = stopAfter(seconds);
   let answered = 0;
   let points = 0;
   for (; points < count && !stop(); points += 1) {
-    const point = modelPoint(model, around, random);
+    const point = { ...modelPoint(model, around, random), ...held(random) };
     const at = (): string => `at ${JSON.stringify(point)}`;
     try {
       const { values, steps, checks, notes } = model.run(point);
