@@ -100,7 +100,7 @@ export function ModelCard(props: ModelCardProps) {
         materials={props.materials}
         withSpread={false}
         onChange={setTyped}
-        more="The rest"
+        more={<h2>The rest</h2>}
       />
       <p class="deeds">
         <button type="button" onClick={() => setTyped({})}>

@@ -52,8 +52,8 @@ export interface ModelFormProps {
   readonly onChange: (form: Form, said?: string) => void;
   /** What the calculation says about an input, by its name. */
   readonly problems?: Readonly<Record<string, readonly string[]>>;
-  /** What the folded groups stand under. */
-  readonly more?: string;
+  /** The heading the folded groups stand under, of the rank the page has there. */
+  readonly more?: ComponentChildren;
 }
 
 /** The form of any model: what is asked first stands open, the rest is folded by group. */
@@ -94,7 +94,7 @@ export function ModelForm(props: ModelFormProps) {
       <div class="asked">{(asked.length > 0 ? asked : names).map(one)}</div>
       {asked.length > 0 && groups.length > 0 && (
         <div class="groups">
-          {props.more !== undefined && <h3>{props.more}</h3>}
+          {props.more}
           {groups.map((group) => {
             const of = folded.filter((name) => (inputs[name]!.group ?? 'More') === group);
             const yours = of.filter((name) => {

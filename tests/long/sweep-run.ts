@@ -33,9 +33,10 @@ for (const formula of swept) {
   }
 }
 const share = Math.round((100 * answered) / (points * swept.length));
-console.log(
-  `${swept.length} formulas at ${points} points each: ${share} % answered, the rest refused in words; ${pairs} pairs kept to their facts.`,
-);
+if (swept.length > 0)
+  console.log(
+    `${swept.length} formulas at ${points} points each: ${share} % answered, the rest refused in words; ${pairs} pairs kept to their facts.`,
+  );
 for (const model of Object.values(models).filter(({ id }) => seconds > 0 && id.includes(wanted))) {
   const { points: done, answered: with_, wrong: fault } = sweepModel(model, points, seconds);
   say(model.id, fault);

@@ -2,6 +2,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { test as base, expect, type Page } from '@playwright/test';
+import { models } from '../../calculators/models/index.ts';
 import { serveFolder, type Site } from '../../src/cli/static-server.ts';
 
 export const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
@@ -22,12 +23,12 @@ export const pages: readonly string[] = existsSync(dist)
       .sort()
   : [];
 
-/** One page of each kind; of lessons and formula cards, which are many, two of each. */
+/** One page of each kind; of those that are many, as lessons, cards of formulas and cards of models, two of each. */
 export function pageKinds(): string[] {
   const seen = new Map<string, number>();
   return pages.filter((path) => {
-    const parts = path.split('/').filter(Boolean);
-    const kind = parts.length > 1 ? `${parts[0] ?? ''}/…` : path;
+    const [folder = '', ...rest] = path.split('/').filter(Boolean);
+    const kind = rest.length === 0 ? path : rest.join('/') in models ? 'a model' : folder;
     const count = (seen.get(kind) ?? 0) + 1;
     seen.set(kind, count);
     return count <= 2;

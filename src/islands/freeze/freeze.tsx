@@ -132,7 +132,7 @@ export function FreezeSection(props: FreezeProps) {
           withSpread={false}
           problems={wrong}
           onChange={change}
-          more="Numbers of metal and mould"
+          more={<h3>Numbers of metal and mould</h3>}
         />
         {shape === 'drawn' && Grid && (
           <Grid

@@ -333,7 +333,7 @@ export function PourPlan({ packed }: { readonly packed: string }) {
           materials={props.materials}
           withSpread={withSpread}
           onChange={change}
-          more="The rest, by subject"
+          more={<h3>The rest, by subject</h3>}
         />
       </section>
 
