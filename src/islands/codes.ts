@@ -3,7 +3,13 @@ export async function fillCodes(which: string): Promise<void> {
   const waiting = [...document.querySelectorAll<HTMLImageElement>(which)].filter(({ src }) => src === '');
   if (waiting.length === 0) return;
   const { renderSVG } = await import('uqr');
+  let from = performance.now();
   for (const picture of waiting) {
+    // A page of all cards has well over a hundred: the reader scrolls meanwhile.
+    if (performance.now() - from > 8) {
+      await new Promise((done) => setTimeout(done));
+      from = performance.now();
+    }
     const link = new URL(picture.dataset['code'] ?? '', location.href).href;
     picture.src = `data:image/svg+xml,${encodeURIComponent(renderSVG(link, { border: 1 }))}`;
     picture.alt = `Square code of ${link}`;

@@ -4,12 +4,15 @@
  * The width in letters is the same on the screen and on paper.
  */
 export function noteWidths(): void {
-  for (const equation of document.querySelectorAll<HTMLElement>('.card-equation')) {
+  // All are measured before the first is noted, or each would have the page laid out anew.
+  const noted = [...document.querySelectorAll<HTMLElement>('.card-equation')].map((equation) => {
     const parts = [...equation.querySelectorAll('.katex-base')].map((part) => part.getBoundingClientRect());
     const whole = Math.max(...parts.map(({ right }) => right)) - Math.min(...parts.map(({ left }) => left));
     const breaks = equation.classList.contains('breaks');
     const width = breaks ? Math.max(...parts.map((part) => part.width)) : whole;
     const letter = Number.parseFloat(getComputedStyle(equation).fontSize);
-    if (width > 0 && letter > 0) equation.style.setProperty('--wide', (width / letter).toFixed(2));
-  }
+    return { equation, letters: width / letter };
+  });
+  for (const { equation, letters } of noted)
+    if (letters > 0 && Number.isFinite(letters)) equation.style.setProperty('--wide', letters.toFixed(2));
 }

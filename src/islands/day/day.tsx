@@ -84,7 +84,11 @@ export function PourDay({ books, planPage, logPage, first }: DayProps) {
   }, []);
 
   if (!plan || screens.length === 0)
-    return <p role="status">{trouble === '' ? 'Working the plan out.' : trouble}</p>;
+    return (
+      <p class={trouble === '' ? 'waits' : undefined} role="status">
+        {trouble === '' ? 'Working the plan out.' : trouble}
+      </p>
+    );
   const at = Math.min(diary.at, screens.length - 1);
   const screen = screens[at]!;
   const change = (next: Partial<Diary>): void => {

@@ -7,7 +7,7 @@ import { whyApart } from '../beside-rule.ts';
 import { heatStep, type Colours } from './colours.ts';
 import { Curves } from './curves.tsx';
 import { Map, type Named, type Place } from './map.tsx';
-import { cellAt, centreOf, contour, fill, stroke, viewOf, type View } from './picture.ts';
+import { cellAt, centreOf, contour, fieldOf, fill, stroke, viewOf, type View } from './picture.ts';
 import type { Solved } from './solver.ts';
 
 /** Bands of the order of freezing. */
@@ -91,9 +91,10 @@ export function Answers({
             (bands - 1),
       );
     });
+    const field = fieldOf(near, solidAfter);
     return [0.25, 0.5, 0.75].flatMap((part) => {
       const level = first + part * (end - first);
-      const line = contour(near, solidAfter, level);
+      const line = contour(field, level);
       stroke(context, near, line, colours.ink, scale);
       return named(line, seconds(level), 0.4 + 4 * part);
     });
@@ -391,8 +392,9 @@ function isotherms(
   liquidus: number,
 ): readonly Named[] {
   const names: Named[] = [];
+  const [whole, metal] = [fieldOf(view, everywhere), fieldOf(view, metalOnly)];
   for (const warm of [100, 200, 400, 600, 800, 1000]) {
-    const line = contour(view, everywhere, warm + 273.15);
+    const line = contour(whole, warm + 273.15);
     stroke(context, view, line, warm < 500 ? '#fff6dc' : '#1d1b19', 0.75 * scale);
     if (warm <= 600) names.push(...named(line, `${warm} °C`, -0.7 + warm / 180));
   }
@@ -400,7 +402,7 @@ function isotherms(
     ['solidus', solidus],
     ['liquidus', liquidus],
   ] as const) {
-    const line = contour(view, metalOnly, level);
+    const line = contour(metal, level);
     stroke(context, view, line, '#1d1b19', 2 * scale);
     if (name === 'solidus' || liquidus - solidus > 1)
       names.push(...named(line, name, name === 'solidus' ? 4.2 : 5.4));

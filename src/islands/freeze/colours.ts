@@ -19,21 +19,31 @@ export function coloursOf(element: Element, onPaper: boolean): Colours {
   const of = (name: string): string => style.getPropertyValue(name).trim();
   const ink = onPaper ? '#000000' : of('--ink');
   const paper = onPaper ? '#ffffff' : of('--paper');
-  const steps = heatSteps.map((name) => labOf(rgbOf(of(name))));
-  const heat = Uint32Array.from({ length: 256 }, (_, n) => {
-    const place = (4 * n) / 255;
-    const below = Math.min(3, Math.floor(place));
-    return packed(rgbFromLab(mixed(steps[below]!, steps[below + 1]!, place - below)));
-  });
   const [dark, light] = [rgbOf(ink), rgbOf(paper)];
   return {
     ink,
     paper,
     press: onPaper ? '#000000' : of('--press'),
     font: style.fontFamily,
-    heat,
+    heat: heatOf(heatSteps.map(of)),
     tint: (part) => packed(mixed(light, dark, part)),
   };
+}
+
+let lastHeat: { readonly from: string; readonly steps: Uint32Array } | undefined;
+
+/** Three pictures of a page ask for the same scale, at every moment of a play-back. */
+function heatOf(names: readonly string[]): Uint32Array {
+  const from = names.join();
+  if (lastHeat?.from === from) return lastHeat.steps;
+  const ends = names.map((name) => labOf(rgbOf(name)));
+  const steps = Uint32Array.from({ length: 256 }, (_, n) => {
+    const place = (4 * n) / 255;
+    const below = Math.min(3, Math.floor(place));
+    return packed(rgbFromLab(mixed(ends[below]!, ends[below + 1]!, place - below)));
+  });
+  lastHeat = { from, steps };
+  return steps;
 }
 
 /** `#abc` or `#aabbcc`. */

@@ -5,6 +5,7 @@ import { unitLabel } from '../../../calculators/core/print.ts';
 import { fromSI } from '../../../calculators/core/units.ts';
 import { completeInputs } from '../../../calculators/models/inputs.ts';
 import { formFrom, textsOf, unreadable, type Books, type Form, type Inputs } from '../form-entries.ts';
+import { Kept } from '../kept.tsx';
 import { ModelForm, type MaterialName } from '../model-form.tsx';
 import { Answers } from './answers.tsx';
 import { seconds } from './answer.ts';
@@ -23,6 +24,7 @@ export interface FreezeProps {
 }
 
 const mark = '#freeze:';
+const none: Readonly<Record<string, readonly string[]>> = {};
 
 /** Reads and writes what stands after `#`; fetched when there is something to read or to keep. */
 const fragments = () => import('../../../calculators/models/pour-plan/fragment.ts');
@@ -66,7 +68,7 @@ export function FreezeSection(props: FreezeProps) {
   const { found, values } = asked;
   const ready = awake && unread.length === 0 && found.ok;
   const solver = useSolver(key, ready ? found.part : undefined);
-  const wrong = found.ok ? {} : found.problems;
+  const wrong = found.ok ? none : found.problems;
   const stale = !ready || solver.going !== undefined || solver.behind || solver.refused !== undefined;
 
   useEffect(() => {
@@ -105,7 +107,7 @@ export function FreezeSection(props: FreezeProps) {
     setSaid(`The ${what} are saved.`);
   };
   const chilled = form['chill'] === 'under' || (shape === 'drawn' && sheet.squares.includes(2));
-  const visible = shown(inputs, shape, chilled);
+  const visible = useMemo(() => shown(inputs, shape, chilled), [shape, chilled]);
   const { solved, going } = solver;
   const name = `freeze-${shape}`;
 
@@ -123,17 +125,21 @@ export function FreezeSection(props: FreezeProps) {
       )}
       <section class="questions on-screen" aria-labelledby="put-together">
         <h2 id="put-together">Put the section together</h2>
-        <ModelForm
-          id="freeze"
-          inputs={visible}
-          form={form}
-          books={books}
-          materials={props.materials}
-          withSpread={false}
-          problems={wrong}
-          onChange={change}
-          more={<h3>Numbers of metal and mould</h3>}
-        />
+        <Kept on={[visible, form, wrong]}>
+          {() => (
+            <ModelForm
+              id="freeze"
+              inputs={visible}
+              form={form}
+              books={books}
+              materials={props.materials}
+              withSpread={false}
+              problems={wrong}
+              onChange={change}
+              more={<h3>Numbers of metal and mould</h3>}
+            />
+          )}
+        </Kept>
         {shape === 'drawn' && Grid && (
           <Grid
             sheet={sheet}
@@ -178,7 +184,11 @@ export function FreezeSection(props: FreezeProps) {
           </button>
         </div>
         {solver.live && !solved && <p class="so-far">{seconds(solver.live.time)} of freezing so far.</p>}
-        {solved && <Answers solved={solved} values={values} quick={rule} stale={stale} />}
+        {solved && (
+          <Kept on={[solved, values, stale]}>
+            {() => <Answers solved={solved} values={values} quick={rule} stale={stale} />}
+          </Kept>
+        )}
         {solved && (
           <p class="deeds on-screen">
             <button type="button" onClick={() => window.print()}>

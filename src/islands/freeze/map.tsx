@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { coloursOf, type Colours } from './colours.ts';
 import { cellAt, outline, stroke, toDots, type View } from './picture.ts';
 
@@ -24,6 +24,22 @@ export interface MapProps {
   /** Where it froze last. */
   readonly last: Place | undefined;
   readonly stale: boolean;
+}
+
+const waiting = new Set<() => void>();
+
+/** Draws when the page has answered the reader, each picture by itself; gives back how to call it off. */
+function soon(draw: () => void): () => void {
+  const next = (): void => {
+    const [first] = waiting;
+    if (!first) return;
+    waiting.delete(first);
+    if (waiting.size > 0) setTimeout(next);
+    first();
+  };
+  if (waiting.size === 0) setTimeout(next);
+  waiting.add(draw);
+  return () => waiting.delete(draw);
 }
 
 /** A picture of the cut. The probe follows the pointer, or the arrow keys by cells. */
@@ -53,9 +69,9 @@ export function Map(props: MapProps) {
     };
   }, []);
 
-  useLayoutEffect(() => {
+  const edges = useMemo(() => outline(view), [view]);
+  const paint = (): void => {
     const element = canvas.current!;
-    if (wide < 1) return;
     const scale = Math.min(2, devicePixelRatio || 1);
     element.width = Math.round(wide * scale);
     element.height = Math.round((wide * scale) / shape);
@@ -63,13 +79,20 @@ export function Map(props: MapProps) {
     if (!context) return;
     const colours = coloursOf(element, onPaper);
     const names = props.draw(context, colours, scale);
-    stroke(context, view, outline(view), colours.ink, 1.5 * scale);
+    stroke(context, view, edges, colours.ink, 1.5 * scale);
     for (const { name, at } of names) {
       const dots = toDots(element, view);
       label(context, name, dots.x(at[0]) + 3 * scale, dots.y(at[1]), colours, scale);
     }
     if (last) cross(context, view, last, colours, scale, 'last');
     if (probe) cross(context, view, probe, colours, scale, '');
+  };
+  useLayoutEffect(() => {
+    if (wide < 1) return undefined;
+    if (!onPaper) return soon(paint);
+    // The printer does not wait.
+    paint();
+    return undefined;
   }, [wide, onPaper, props.of, view, probe, last]);
 
   const placeOf = ({ offsetX, offsetY, currentTarget }: PointerEvent): Place => {

@@ -130,19 +130,40 @@ function lattice(edges: Float64Array, mirror: boolean, from: number, to: number)
 
 type Segment = readonly [number, number, number, number];
 
-/** Where a value passes a level, as pieces of line in metres; a cell that is not a number has none. */
-export function contour(view: View, value: (cell: number) => number, level: number): Segment[] {
+/** What a value is over the whole view, row by row: many levels are sought in it. */
+export interface Field {
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
+  readonly values: Float64Array;
+}
+
+export function fieldOf(view: View, value: (cell: number) => number): Field {
   const { mesh, v } = view;
   const xs = lattice(mesh.edges[0], mesh.mirror[0] === true, view.left, view.right);
   const ys = lattice(mesh.edges[v], mesh.mirror[v] === true, view.bottom, view.top);
+  const values = new Float64Array(xs.at.length * ys.at.length);
+  ys.index.forEach((j, row) =>
+    xs.index.forEach((i, column) => (values[row * xs.index.length + column] = value(cellOf(view, i, j)))),
+  );
+  return { xs: xs.at, ys: ys.at, values };
+}
+
+/** Where a value passes a level, as pieces of line in metres; a cell that is not a number has none. */
+export function contour({ xs, ys, values }: Field, level: number): Segment[] {
   const found: Segment[] = [];
-  for (let j = 0; j + 1 < ys.at.length; j += 1)
-    for (let i = 0; i + 1 < xs.at.length; i += 1) {
-      const corner = (p: number, q: number): number =>
-        value(cellOf(view, xs.index[i + p]!, ys.index[j + q]!)) - level;
-      const [a, b, c, d] = [corner(0, 0), corner(1, 0), corner(1, 1), corner(0, 1)];
+  const wide = xs.length;
+  for (let j = 0; j + 1 < ys.length; j += 1)
+    for (let i = 0; i + 1 < wide; i += 1) {
+      const at = i + wide * j;
+      const [a, b, c, d] = [
+        values[at]! - level,
+        values[at + 1]! - level,
+        values[at + 1 + wide]! - level,
+        values[at + wide]! - level,
+      ];
+      if ((a > 0 && b > 0 && c > 0 && d > 0) || (a <= 0 && b <= 0 && c <= 0 && d <= 0)) continue;
       if (Number.isNaN(a + b + c + d)) continue;
-      const [x0, x1, y0, y1] = [xs.at[i]!, xs.at[i + 1]!, ys.at[j]!, ys.at[j + 1]!];
+      const [x0, x1, y0, y1] = [xs[i]!, xs[i + 1]!, ys[j]!, ys[j + 1]!];
       const cut = (from: number, to: number, p: number, q: number): number =>
         p + ((q - p) * from) / (from - to);
       const points: [number, number][] = [];

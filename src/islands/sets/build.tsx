@@ -55,7 +55,7 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
   const built = useMemo(() => (bank && draft ? setFrom(draft, bank) : undefined), [bank, draft]);
   if (!draft)
     return (
-      <div class="sets" data-awake={awake}>
+      <div class="sets waits" data-awake={awake}>
         <p>One moment.</p>
       </div>
     );
