@@ -43,8 +43,8 @@ const plateWithBoss = (spacing: number, wide = 0.008): Case => partOf(voxelMesh(
 function filled(given: Case, maker = simd) {
   let kernel: VoxelKernel | undefined;
   let told: Parameters<VoxelKernel['describe']>[0] | undefined;
-  const engine = voxelEngine(given, (nx, ny, nz) => {
-    const made = maker(nx, ny, nz);
+  const engine = voxelEngine(given, (nx, ny, nz, region) => {
+    const made = maker(nx, ny, nz, region);
     kernel = {
       ...made,
       describe: (substances) => {
@@ -95,6 +95,12 @@ function stagesInC(
   const file = join(folder, 'numbers');
   const { solidus, full, inRange, inLiquid } = told;
   const perHeat = Float32Array.from({ length: 8 }, (_, n) => told.perHeat[n] ?? 0);
+  // In C every cell has a heat: elsewhere than in metal it is the temperature.
+  const heats = ([0, 1] as const).map((n) => {
+    const all = kernel.temperature[n].slice();
+    engine.metal.forEach((cell, m) => (all[cell + kernel.guard] = kernel.heat[n][engine.places[m]!]!));
+    return all;
+  });
   writeFileSync(
     file,
     Buffer.concat(
@@ -102,7 +108,7 @@ function stagesInC(
         Int32Array.from([...size, kernel.guard]),
         Float32Array.from([back, 1 / engine.fastest, solidus, full, inRange, inLiquid]),
         perHeat,
-        ...kernel.heat,
+        ...heats,
         ...kernel.temperature,
         ...kernel.toNext,
         kernel.region,

@@ -13,10 +13,12 @@ export interface Engine {
   /** Cells that are carried on here, from the first up to but without the last: all but what is another half's. */
   readonly own: { readonly from: number; readonly to: number };
   readonly metal: Int32Array;
-  /** Cell n is at place n + guard of the arrays. */
-  readonly guard: number;
   /** Newest and the one before, in turns. Only of metal: elsewhere heat is counted in kelvin and is the temperature. */
   readonly heat: readonly [Reals, Reals];
+  /** Where each cell of `metal` has its heat. */
+  readonly places: Int32Array;
+  /** Cell n is at place n + guard. */
+  readonly guard: number;
   readonly temperature: readonly [Reals, Reals];
   /** J/K of a cell. */
   readonly capacity: (cell: number) => number;
@@ -38,7 +40,7 @@ export interface Border {
   readonly half: 'lower' | 'upper';
   readonly first: Engine['stage'];
   readonly rest: Engine['stage'];
-  /** Temperatures and heats of the plane beside the other half, copied. */
+  /** Temperatures of the plane beside the other half and heats of its metal, copied. */
   readonly warmth: (newest: 0 | 1) => Float32Array;
   readonly heats: (newest: 0 | 1) => Float32Array;
   /** Those of the other half's plane; what is taken in is not to be used again by who gave it. */
@@ -50,13 +52,15 @@ export interface Border {
 export function totalHeat(engine: Engine, newest: 0 | 1): number {
   const heat = engine.heat[newest];
   const temperature = engine.temperature[newest];
+  const { places } = engine;
   const { region } = engine.mesh;
+  let m = 0;
   let sum = 0;
   // The rounding of a plain sum would pass for heat lost (Kahan's compensation).
   let left = 0;
   for (let cell = engine.own.from; cell < engine.own.to; cell += 1) {
-    const kept = region[cell] === metalRegion ? heat : temperature;
-    const add = kept[cell + engine.guard]! * engine.capacity(cell) - left;
+    const kept = region[cell] === metalRegion ? heat[places[m++]!]! : temperature[cell + engine.guard]!;
+    const add = kept * engine.capacity(cell) - left;
     const next = sum + add;
     left = next - sum - add;
     sum = next;

@@ -139,15 +139,17 @@ export function exactEngine(given: Case): Engine {
   }
 
   refresh(0);
-  const bytes = 8 * 8 * (count + 2 * guard) + count + 4 * metal.length;
+  const places = metal.map((cell) => cell + guard);
+  const bytes = 8 * 8 * (count + 2 * guard) + count + 8 * metal.length;
   return {
     mesh,
     own: { from: 0, to: count },
     curve,
     zero,
     metal,
-    guard,
     heat,
+    places,
+    guard,
     temperature,
     capacity,
     fastest,

@@ -108,7 +108,7 @@ export function joined<Numbers extends Float32Array | Int32Array>(one: Numbers, 
 
 function resultOf(given: Case, engine: Engine, done: March): Freezing {
   const { record, newest, ...rest } = done;
-  const { mesh, zero, guard, metal } = engine;
+  const { mesh, zero, metal } = engine;
   const { cell, time } = record.last();
   const count = mesh.region.length;
   return {
@@ -128,7 +128,7 @@ function resultOf(given: Case, engine: Engine, done: March): Freezing {
     traces: record.traces,
     hottest: Array.from({ length: given.others.length + 1 }, (_, region) => record.hottest[region]! + zero),
     temperature: temperatures(engine, newest),
-    solid: Float32Array.from(metal, (at) => engine.curve.solidOf(engine.heat[newest][at + guard]!)),
+    solid: Float32Array.from(engine.places, (place) => engine.curve.solidOf(engine.heat[newest][place]!)),
     bytesPerCell: (engine.bytes + record.bytes) / count,
   };
 }

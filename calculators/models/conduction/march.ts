@@ -62,12 +62,12 @@ export function* marchBeside(
   probes: readonly (readonly number[])[],
   give: (said: Said) => void,
 ): Generator<Moment | Waiting, March, Said | undefined> {
-  const { metal, border } = engine;
+  const { metal, places, border } = engine;
   const record = startRecord(engine, probes);
   const atStart = totalHeat(engine, 0);
   const leftIn = heatLeft(engine);
   let held = 0;
-  for (const cell of metal) held += engine.capacity(cell) * engine.heat[0][cell + engine.guard]!;
+  for (let m = 0; m < metal.length; m += 1) held += engine.capacity(metal[m]!) * engine.heat[0][places[m]!]!;
   let newest: 0 | 1 = 0;
   let time = 0;
   let steps = 0;
@@ -145,15 +145,18 @@ function heatLeft({
   mesh,
   capacity,
   heat,
-  guard,
+  places,
   curve,
   own,
 }: Engine): (newest: 0 | 1) => Float64Array {
   const [nx, ny] = sizeOf(mesh);
   const plane = nx * ny;
   const first = own.from / plane;
-  const worth = Float32Array.from(metal, capacity);
-  const alike = worth.every((each) => each === worth[0]) ? (worth[0] ?? 0) : undefined;
+  const one = Math.fround(metal.length > 0 ? capacity(metal[0]!) : 0);
+  // Equal cubes are worth the same and need no list.
+  const worth = metal.every((cell) => Math.fround(capacity(cell)) === one)
+    ? undefined
+    : Float32Array.from(metal, capacity);
   return (newest) => {
     const now = heat[newest];
     const sums = new Float64Array((own.to - own.from) / plane);
@@ -162,8 +165,8 @@ function heatLeft({
       const end = (k + 1 + first) * plane;
       let sum = 0;
       for (; m < metal.length && metal[m]! < end; m += 1) {
-        const above = now[metal[m]! + guard]! - curve.solidus;
-        if (above > 0) sum += (alike ?? worth[m]!) * above;
+        const above = now[places[m]!]! - curve.solidus;
+        if (above > 0) sum += (worth ? worth[m]! : one) * above;
       }
       sums[k] = sum;
     }

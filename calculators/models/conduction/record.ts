@@ -35,7 +35,7 @@ export interface FreezeRecord extends Frozen {
 const tail = 0.1;
 
 export function startRecord(engine: Engine, probes: readonly (readonly number[])[]): FreezeRecord {
-  const { metal, curve, guard, heat, temperature, mesh, zero } = engine;
+  const { metal, curve, guard, heat, places, temperature, mesh, zero } = engine;
   const fill = (): Float32Array => new Float32Array(metal.length).fill(Number.NaN);
   const liquidus = fill();
   const solidus = fill();
@@ -43,7 +43,7 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
   // Until a cell is solid, `solidus` holds the time at which its last tenth began, less than nought by one more,
   // and `feeding` the gradient at that time.
   const begun = (time: number): number => -1 - time;
-  const before = Float32Array.from(metal, (cell) => heat[0][cell + guard]!);
+  const before = Float32Array.from(places, (place) => heat[0][place]!);
   const tailTemperature = curve.solidus + tail * (curve.liquidus - curve.solidus);
   const tailHeat = curve.heatOf(tailTemperature);
   const timed = curve.liquidus - curve.solidus > 0.5;
@@ -81,7 +81,7 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
     const { full, solidus: solid } = curve;
     for (let m = 0; m < metal.length; m += 1) {
       const was = before[m]!;
-      const now = e[metal[m]! + guard]!;
+      const now = e[places[m]!]!;
       if (now === was) continue;
       if (was > full && now <= full) liquidus[m] = passing(from, to, was, now, full);
       if (was > tailHeat && now <= tailHeat) {

@@ -65,7 +65,7 @@ export function meshOf(mesh: Mesh, slab: Slab): Mesh {
   const { share } = mesh;
   return {
     axes: [x, y, axis(z.edges.subarray(first, first + planes + 1), z.shape)],
-    region: mesh.region.slice(skipped, skipped + planes * nx * ny),
+    region: mesh.region.subarray(skipped, skipped + planes * nx * ny),
     ...(share && { share: (d: 0 | 1 | 2, cell: number) => share(d, cell + skipped) }),
   };
 }

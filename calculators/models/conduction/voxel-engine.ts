@@ -6,7 +6,7 @@ import { metalCells, sizeOf, type Mesh } from './mesh.ts';
 import { noSkin, openSkin, outflowOf, skinOf } from './outside.ts';
 import { meshOf, type Slab } from './slab.ts';
 import { metalRegion } from './substance.ts';
-import { plainKernel, type KernelMaker, type VoxelKernel } from './voxel-kernel.ts';
+import { heatPlaces, plainKernel, type KernelMaker, type VoxelKernel } from './voxel-kernel.ts';
 import { followMetal } from './voxel-metal.ts';
 
 /**
@@ -21,9 +21,8 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, sl
   const [nx, ny, nz] = size;
   const plane = nx * ny;
   const count = plane * nz;
-  const kernel = kernelOf(nx, ny, nz);
+  const kernel = kernelOf(nx, ny, nz, held.region);
   const { guard, heat, temperature } = kernel;
-  kernel.region.set(held.region);
   // One copy of what each cell is made of: the kernel's.
   const mesh = { ...held, region: kernel.region.subarray(0, count) };
   const own = {
@@ -39,7 +38,9 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, sl
   const worth = [curve.capacity, ...others.map(({ rhoc }) => rhoc)].map((each) => each * spacing ** 3);
   kernel.describe({ ...curve, perHeat: worth.map((each) => 1 / each) });
   const allMetal = metalCells(mesh);
-  const metal = slab ? allMetal.filter((cell) => cell >= own.from && cell < own.to) : allMetal;
+  const allPlaces = heatPlaces(allMetal);
+  const ours = [upTo(allMetal, own.from), upTo(allMetal, own.to)] as const;
+  const metal = allMetal.subarray(...ours);
   const { k } = substance;
   const kOf = [Math.max(k.solid, k.liquid), ...others.map((other) => other.k)];
 
@@ -47,7 +48,7 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, sl
   warm();
   join(given, mesh, kernel, kOf);
   kernel.settle(kOf.map((each, region) => (region === metalRegion ? 0 : each * spacing)));
-  const following = followMetal(given, mesh, allMetal, kernel, curve);
+  const following = followMetal(given, mesh, allMetal, allPlaces, kernel, curve);
 
   const outside = given.outside ?? { kind: 'insulated' as const };
   const closed = outside.kind === 'insulated';
@@ -55,6 +56,7 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, sl
   const skin = closed ? noSkin : skinOf(mesh, given.sides ?? ['+x', '+y', '+z'], most);
   const out = closed ? 0 : outside.temperature - zero;
   openSkin(skin, outside, (cell) => Math.max(temperature[0][cell + guard]!, curve.liquidus) + zero);
+  const onSkin = placesOn(skin.cells, allMetal, allPlaces);
   const fastest = fastestOf();
 
   /** Every cell as it is at the start. */
@@ -64,25 +66,22 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, sl
     const [first] = temperature;
     if (typeof start === 'function') {
       for (let cell = 0; cell < count; cell += 1) {
-        const here = startOf(given, mesh, cell) - zero;
-        first[cell + guard] = here;
-        firstHeat[cell + guard] = mesh.region[cell] === metalRegion ? curve.heatOf(here) : here;
+        first[cell + guard] = startOf(given, mesh, cell) - zero;
       }
+      allMetal.forEach((cell, m) => {
+        firstHeat[allPlaces[m]!] = curve.heatOf(startOf(given, mesh, cell) - zero);
+      });
       return;
     }
     const warmth = Float64Array.from(kOf, (_, region) => start[region]! - zero);
-    const heats = warmth.map((here, region) => (region === metalRegion ? curve.heatOf(here) : here));
-    for (let cell = 0; cell < count; cell += 1) {
-      const region = mesh.region[cell]!;
-      first[cell + guard] = warmth[region]!;
-      firstHeat[cell + guard] = heats[region]!;
-    }
+    for (let cell = 0; cell < count; cell += 1) first[cell + guard] = warmth[mesh.region[cell]!]!;
+    firstHeat.fill(curve.heatOf(warmth[metalRegion]!));
   }
 
   /** The largest share of its difference to its surroundings that a cell of its own makes up in a second, 1/s. */
   function fastestOf(): number {
-    const onSkin = new Map<number, number>();
-    skin.cells.forEach((cell, n) => onSkin.set(cell, (onSkin.get(cell) ?? 0) + skin.conductance[n]!));
+    const outwards = new Map<number, number>();
+    skin.cells.forEach((cell, n) => outwards.set(cell, (outwards.get(cell) ?? 0) + skin.conductance[n]!));
     const steepest = worth.map(
       (each, region) => (region === metalRegion ? Math.max(1, curve.inLiquid) : 1) / each,
     );
@@ -93,7 +92,7 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, sl
       const sum = east[at]! + east[at - 1]! + north[at]! + north[at - nx]! + up[at]! + up[at - plane]!;
       rate = Math.max(
         rate,
-        ((onSkin.size > 0 ? (onSkin.get(cell) ?? 0) : 0) + sum) * steepest[mesh.region[cell]!]!,
+        ((outwards.size > 0 ? (outwards.get(cell) ?? 0) : 0) + sum) * steepest[mesh.region[cell]!]!,
       );
     }
     return rate;
@@ -111,30 +110,37 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, sl
       const cell = skin.cells[n]!;
       const at = cell + guard;
       const flow = skin.conductance[n]! * (out - temperature[newest][at]!);
-      const value = heat[other][at]! + (seconds * flow) / capacity(cell);
-      heat[other][at] = value;
-      temperature[other][at] = mesh.region[cell] === metalRegion ? curve.temperatureOf(value) : value;
+      const gain = (seconds * flow) / capacity(cell);
+      const place = onSkin[n]!;
+      if (place < 0) temperature[other][at]! += gain;
+      else {
+        const value = heat[other][place]! + gain;
+        heat[other][place] = value;
+        temperature[other][at] = curve.temperatureOf(value);
+      }
     }
   }
 
   refresh(0);
-  const numbers = slab ? metal.length + allMetal.length : metal.length;
-  const bytes = kernel.bytes + following.bytes + 4 * numbers + 28 * skin.cells.length;
+  // What the cells are made of is held a second time, by whoever laid them out, and by a half for the whole.
+  const laid = given.mesh.region.length;
+  const bytes = kernel.bytes + following.bytes + laid + 8 * allMetal.length + 32 * skin.cells.length;
   return {
     mesh,
     own,
     curve,
     zero,
     metal,
-    guard,
     heat,
+    places: allPlaces.subarray(...ours),
+    guard,
     temperature,
     capacity,
     fastest,
     refresh,
     stage,
     outflow: (newest) => outflowOf(skin, temperature[newest], guard, out),
-    ...(slab && { border: borderOf(slab, kernel, plane, count) }),
+    ...(slab && { border: borderOf(slab, kernel, plane, count, allMetal, allPlaces) }),
     bytes,
   };
 }
@@ -170,8 +176,35 @@ function join({ others }: Case, mesh: Mesh, { toNext, guard }: VoxelKernel, kOf:
   }
 }
 
+/** How many of the cells of metal come before a cell. */
+function upTo(metal: Int32Array, cell: number): number {
+  let [low, high] = [0, metal.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (metal[middle]! < cell) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Where cells, in ascending order, have their heat; below nought where they are no metal. */
+function placesOn(cells: Int32Array, metal: Int32Array, places: Int32Array): Int32Array {
+  let m = 0;
+  return cells.map((cell) => {
+    while (m < metal.length && metal[m]! < cell) m += 1;
+    return metal[m] === cell ? places[m]! : -1;
+  });
+}
+
 /** How a half hands over its last plane and takes in the other's. */
-function borderOf(slab: Slab, kernel: VoxelKernel, plane: number, count: number): Border {
+function borderOf(
+  slab: Slab,
+  kernel: VoxelKernel,
+  plane: number,
+  count: number,
+  metal: Int32Array,
+  places: Int32Array,
+): Border {
   const lower = slab.half === 'lower';
   const { guard, heat, temperature } = kernel;
   const mine = guard + (lower ? count - 2 * plane : plane);
@@ -186,28 +219,27 @@ function borderOf(slab: Slab, kernel: VoxelKernel, plane: number, count: number)
         [four(plane), four(2 * plane + 3)],
         [four(2 * plane + 3), count],
       ];
-  // Heats serve the conductances of metal only.
-  const metallic = kernel.region.subarray(mine - guard, mine - guard + plane).includes(metalRegion);
+  const hotIn = (from: number): Int32Array =>
+    places.subarray(upTo(metal, from - guard), upTo(metal, from - guard + plane));
+  const [hotHere, hotThere] = [hotIn(mine), hotIn(theirs)];
   // What came in is sent out again with other numbers in it.
   const spare: Float32Array[] = [];
-  const copy = (from: Float32Array): Float32Array => {
-    const into = spare.pop() ?? new Float32Array(plane);
-    into.set(from.subarray(mine, mine + plane));
-    return into;
-  };
   return {
     half: slab.half,
     first: (newest, back, seconds) => kernel.stage(newest, back, seconds, first![0], first![1]),
     rest: (newest, back, seconds) => kernel.stage(newest, back, seconds, rest![0], rest![1]),
-    warmth: (newest) => copy(temperature[newest]),
-    heats: (newest) => (metallic ? copy(heat[newest]) : new Float32Array(0)),
+    warmth: (newest) => {
+      const into = spare.pop() ?? new Float32Array(plane);
+      into.set(temperature[newest].subarray(mine, mine + plane));
+      return into;
+    },
+    heats: (newest) => Float32Array.from(hotHere, (place) => heat[newest][place]!),
     takeWarmth: (newest, told) => {
       temperature[newest].set(told, theirs);
       spare.push(told);
     },
     takeHeats: (newest, told) => {
-      heat[newest].set(told, theirs);
-      if (told.length > 0) spare.push(told);
+      for (let n = 0; n < hotThere.length; n += 1) heat[newest][hotThere[n]!] = told[n]!;
     },
   };
 }

@@ -1,3 +1,5 @@
+import { metalRegion } from './substance.ts';
+
 /**
  * The one loop that takes the time in three dimensions, over equal cells in single precision, behind a face
  * so narrow that compiled code can stand in for it. Whoever fills the arrays fills those of either.
@@ -9,6 +11,7 @@
 export interface VoxelKernel {
   readonly name: string;
   readonly guard: number;
+  /** Of metal only, where `heatPlaces` says: elsewhere heat is counted in kelvin and is the temperature. */
   readonly heat: readonly [Float32Array, Float32Array];
   readonly temperature: readonly [Float32Array, Float32Array];
   /** To the next cell along x, y, z, W/K. */
@@ -17,9 +20,8 @@ export interface VoxelKernel {
   readonly region: Uint8Array;
   readonly describe: (substances: Substances) => void;
   /**
-   * Once, when regions and conductances are filled: `alike` is what lies between two cells of each region. Where
-   * all around a cell is alike and does not melt that stays so, and a kernel need not keep its heat besides its
-   * temperature, which is the same number.
+   * Once, when the conductances are filled: `alike` is what lies between two cells of each region. Where all around
+   * a cell is alike and does not melt that stays so, and a kernel need not look its conductances up.
    */
   readonly settle: (alike: readonly number[]) => void;
   /**
@@ -41,23 +43,48 @@ export interface Substances {
   readonly inLiquid: number;
 }
 
-export type KernelMaker = (nx: number, ny: number, nz: number) => VoxelKernel;
+/** For cells of these regions, which it copies. */
+export type KernelMaker = (nx: number, ny: number, nz: number, region: Uint8Array) => VoxelKernel;
 
 export const mostRegions = 8;
 
 /** Places a plane of cells takes, in whole groups of four. */
 export const guardFor = (nx: number, ny: number): number => Math.ceil((nx * ny) / 4) * 4;
 
+/** How many fours of cells hold metal, of those before a whole multiple of four, or of all. */
+export function metalFours(region: Uint8Array, before = region.length): number {
+  let fours = 0;
+  for (let cell = 0; cell < before; cell += 1)
+    if (region[cell] === metalRegion) {
+      fours += 1;
+      cell |= 3;
+    }
+  return fours;
+}
+
+/** Where each of the cells of metal has its heat: fours of cells with metal among them have theirs one after another. */
+export function heatPlaces(metal: Int32Array): Int32Array {
+  const places = new Int32Array(metal.length);
+  let place = -4;
+  for (let m = 0; m < metal.length; m += 1) {
+    const cell = metal[m]!;
+    if (m === 0 || cell >> 2 !== metal[m - 1]! >> 2) place += 4;
+    places[m] = place + (cell & 3);
+  }
+  return places;
+}
+
 /** The reference: what compiled kernels are compared with, and what runs where they cannot. */
-export function plainKernel(nx: number, ny: number, nz: number): VoxelKernel {
+export function plainKernel(nx: number, ny: number, nz: number, given: Uint8Array): VoxelKernel {
   const count = nx * ny * nz;
   const plane = nx * ny;
   const guard = guardFor(nx, ny);
   const room = (): Float32Array => new Float32Array(count + 2 * guard);
-  const heat = [room(), room()] as const;
+  const region = given.slice();
+  const heats = 4 * metalFours(region);
+  const heat = [new Float32Array(heats), new Float32Array(heats)] as const;
   const temperature = [room(), room()] as const;
   const toNext = [room(), room(), room()] as const;
-  const region = new Uint8Array(count);
   const perHeat = new Float64Array(mostRegions);
   let solidus = 0;
   let full = 0;
@@ -75,6 +102,8 @@ export function plainKernel(nx: number, ny: number, nz: number): VoxelKernel {
     const t = temperature[newest];
     const tNext = temperature[newest === 0 ? 1 : 0];
     const [east, north, up] = toNext;
+    let place = 4 * metalFours(region, from) - 4;
+    let four = -1;
     for (let cell = from; cell < to; cell += 1) {
       const at = cell + guard;
       const here = t[at]!;
@@ -86,16 +115,26 @@ export function plainKernel(nx: number, ny: number, nz: number): VoxelKernel {
         up[at - plane]! * (t[at - plane]! - here) +
         up[at]! * (t[at + plane]! - here);
       const what = region[cell]!;
-      const e = now[at]!;
-      const h = e - back * (e - next[at]!) + seconds * perHeat[what]! * inflow;
-      next[at] = h;
+      const gain = seconds * perHeat[what]! * inflow;
+      if (what !== metalRegion) {
+        tNext[at] = here - back * (here - tNext[at]!) + gain;
+        continue;
+      }
+      if (cell >> 2 !== four) {
+        four = cell >> 2;
+        place += 4;
+      }
+      const n = place + (cell & 3);
+      const e = now[n]!;
+      const h = e - back * (e - next[n]!) + gain;
+      next[n] = h;
       tNext[at] =
-        what > 0 || h <= solidus
+        h <= solidus
           ? h
           : solidus + inRange * (Math.min(h, full) - solidus) + inLiquid * Math.max(h - full, 0);
     }
   }
-  const bytes = 4 * 7 * (count + 2 * guard) + count;
+  const bytes = 4 * 5 * (count + 2 * guard) + 4 * 2 * heats + count;
   return {
     name: 'plain',
     guard,

@@ -19,12 +19,13 @@ export function followMetal(
   given: Pick<Case, 'metal' | 'others'>,
   mesh: Mesh,
   metal: Int32Array,
+  places: Int32Array,
   kernel: VoxelKernel,
   { solidus, full }: HeatCurve,
 ): Following {
   const { k } = given.metal;
   if (k.solid === k.liquid) return { follow: () => undefined, bytes: 0 };
-  const { guard, heat, toNext } = kernel;
+  const { guard, heat, temperature, toNext } = kernel;
   const size = sizeOf(mesh);
   const strides = [1, size[0], size[0] * size[1]] as const;
   const spacing = mesh.axes[0].size[0]!;
@@ -60,14 +61,13 @@ export function followMetal(
   }
 
   function follow(newest: 0 | 1): void {
-    // Between steps the older heats are of no more use: meanwhile they hold conductivities.
+    // Between steps the older temperatures of metal are of no more use: meanwhile they hold conductivities.
     const now = heat[newest];
-    const own = heat[newest === 0 ? 1 : 0];
+    const own = temperature[newest === 0 ? 1 : 0];
     const more = (k.liquid - k.solid) / (full - solidus);
-    for (const cell of metal) {
-      const at = cell + guard;
-      const e = now[at]!;
-      own[at] = e <= solidus ? k.solid : e >= full ? k.liquid : k.solid + more * (e - solidus);
+    for (let m = 0; m < metal.length; m += 1) {
+      const e = now[places[m]!]!;
+      own[metal[m]! + guard] = e <= solidus ? k.solid : e >= full ? k.liquid : k.solid + more * (e - solidus);
     }
     const [east, north, up] = toNext;
     const [, row, plane] = strides;

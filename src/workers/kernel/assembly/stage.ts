@@ -24,7 +24,8 @@ function toEastBefore(before: v128, here: v128): v128 {
  * `gains`: eight numbers, kelvin of heat a cell of each region gains in this stage for each watt; after them eight
  * conductances between two cells of that region. `plain` has a byte for four cells: their region where all of them,
  * and all that they touch, are of one stuff that does not melt, else nought. Such four need no conductances from
- * memory, and their temperature is their heat, so only the one is kept. `first` is a multiple of four.
+ * memory. Where nothing melts temperature is heat: `now` and `next` hold the heats of fours with metal among them only,
+ * one after another from the first of these cells on. `first` is a multiple of four.
  */
 export function stage(
   first: i32,
@@ -97,20 +98,25 @@ export function stage(
       i8x16.swizzle(gainsHigh, i8x16.sub(lookup, sixteen)),
     );
 
-    const e = v128.load(now + at);
-    const kept = f32x4.sub(e, f32x4.mul(backs, f32x4.sub(e, v128.load(next + at))));
-    const heat = f32x4.add(kept, f32x4.mul(gain, inflow));
-    v128.store(next + at, heat);
-
-    let warm = heat;
     const metal = i8x16.eq(what, i8x16.splat(0));
-    if (v128.any_true(metal)) {
-      const held = f32x4.pmax(f32x4.pmin(heat, fulls), solidi);
-      let molten = f32x4.pmin(heat, solidi);
-      molten = f32x4.add(molten, f32x4.mul(inRanges, f32x4.sub(held, solidi)));
-      molten = f32x4.add(molten, f32x4.mul(inLiquids, f32x4.pmax(f32x4.sub(heat, fulls), nought)));
-      warm = v128.bitselect(molten, heat, metal);
+    let e = here;
+    let was = v128.load(tNext + at);
+    if (!v128.any_true(metal)) {
+      const kept = f32x4.sub(e, f32x4.mul(backs, f32x4.sub(e, was)));
+      v128.store(tNext + at, f32x4.add(kept, f32x4.mul(gain, inflow)));
+      continue;
     }
-    v128.store(tNext + at, warm);
+    e = v128.bitselect(v128.load(now), e, metal);
+    was = v128.bitselect(v128.load(next), was, metal);
+    const kept = f32x4.sub(e, f32x4.mul(backs, f32x4.sub(e, was)));
+    const heat = f32x4.add(kept, f32x4.mul(gain, inflow));
+    v128.store(next, heat);
+    now += 16;
+    next += 16;
+    const held = f32x4.pmax(f32x4.pmin(heat, fulls), solidi);
+    let molten = f32x4.pmin(heat, solidi);
+    molten = f32x4.add(molten, f32x4.mul(inRanges, f32x4.sub(held, solidi)));
+    molten = f32x4.add(molten, f32x4.mul(inLiquids, f32x4.pmax(f32x4.sub(heat, fulls), nought)));
+    v128.store(tNext + at, v128.bitselect(molten, heat, metal));
   }
 }
