@@ -37,7 +37,14 @@ export function markDesign(
   try {
     inputs = modelValues(model, { ...exercise.start, ...changes }, materials);
   } catch (error) {
-    const says = [error instanceof Error ? error.message : String(error)];
+    // The inputs are named as the fields are.
+    const said = error instanceof Error ? error.message : String(error);
+    const says = [
+      exercise.change.reduce(
+        (text, id) => text.replace(`${id}: `, `${model.inputs[id]?.name ?? id}: `),
+        said,
+      ),
+    ];
     return { verdict: 'unread', marks: 0, of, checks: [], says };
   }
   const result = model.run(inputs);

@@ -146,7 +146,7 @@ function report(set: GradedSet, rows: readonly Row[], remarks: Parameters<typeof
     return `${name}  ${String(totalOf(counted, remarks)).padStart(4)} of ${counted.set.marks}${waiting > 0 ? `, ${waiting} to be marked by hand` : ''}`;
   });
   const items = itemAnalysis(set, rows, remarks).flatMap((item, at) => [
-    `${at + 1} ${item.title}: ${item.facility === undefined ? 'nobody' : percent(item.facility)} of its marks` +
+    `${at + 1} ${item.title}: ${item.facility === undefined ? (item.waiting > 0 ? `${item.waiting} to be marked by hand` : 'nobody yet') : `${percent(item.facility)} of its marks`}` +
       (item.discrimination === undefined ? '' : `, discrimination ${item.discrimination.toFixed(2)}`),
     ...item.ways
       .filter(({ recognised }) => recognised)

@@ -173,7 +173,7 @@ describe('a design', () => {
   it('with a number that cannot be read is not marked', () => {
     const marked = markDesign(exercise, { h: '120 kg' }, headCheck);
     expect(marked).toMatchObject({ verdict: 'unread', marks: 0 });
-    expect(marked.says[0]).toMatch(/^h: .*length/);
+    expect(marked.says[0]).toMatch(/^head: .*length/);
   });
 
   it('may not change anything else', () => {

@@ -1,5 +1,5 @@
 import type { Exercise } from '../definition.ts';
-import { marksStanding, type Remark, type Row } from './class-table.ts';
+import { marksStanding, remarkOn, type Remark, type Row } from './class-table.ts';
 import type { GradedSet } from './set-file.ts';
 
 /** One wrong way several took, by what it was recognised as. */
@@ -20,7 +20,9 @@ export interface ItemAnalysis {
   /** Hand-ins counted, and those of them that left it blank. */
   readonly count: number;
   readonly blank: number;
-  /** The mean share of its marks, 0 to 1: classical test theory's difficulty index. */
+  /** Answers in words that nobody has marked yet. */
+  readonly waiting: number;
+  /** The mean share of its marks, 0 to 1: classical test theory's difficulty index. Undefined while answers wait. */
   readonly facility: number | undefined;
   /** Correlation of its marks with the marks of all other questions; undefined when either does not vary. */
   readonly discrimination: number | undefined;
@@ -63,6 +65,12 @@ export function itemAnalysis(
     const own = counted.map(({ marks }) => marks[at]!);
     const rest = counted.map(({ marks }) => marks.reduce((sum, mark) => sum + mark, 0) - marks[at]!);
     const questions = counted.map(({ row }) => row.counted!.marked.questions[at]!);
+    const waiting = counted.filter(({ row: { counted: attempt } }, i) => {
+      const byHand = remarkOn(attempt!, exercise.id, remarks)?.marks !== undefined;
+      return questions[i]!.state === 'waiting' && !byHand;
+    }).length;
+    // Words nobody has marked yet say nothing about the question.
+    const judged = counted.length > 0 && waiting === 0;
     const of = questions[0]?.of ?? 1;
     const times = questions.flatMap(({ seconds }) => (seconds > 0 ? [seconds] : [])).sort((a, b) => a - b);
     return {
@@ -70,8 +78,9 @@ export function itemAnalysis(
       title: exercise.title,
       count: counted.length,
       blank: questions.filter(({ state }) => state === 'blank').length,
-      facility: counted.length === 0 ? undefined : mean(own) / of,
-      discrimination: set.questions.length > 1 ? correlation(own, rest) : undefined,
+      waiting,
+      facility: judged ? mean(own) / of : undefined,
+      discrimination: judged && set.questions.length > 1 ? correlation(own, rest) : undefined,
       ways: waysTaken(exercise, counted, at),
       seconds: median(times),
     };
@@ -85,6 +94,8 @@ function waysTaken(exercise: Exercise, counted: readonly Counted[], at: number):
     { says: string; part: string; learners: string[]; answers: string[]; recognised: boolean }
   >();
   for (const { learner, row } of counted) {
+    // What waits for a person is no wrong way.
+    if (row.counted!.marked.questions[at]!.state === 'waiting') continue;
     for (const { id, answer, marked } of row.counted!.marked.questions[at]!.parts) {
       const read = marked.verdict !== 'unread' || answer.trim() === '';
       if (read && marked.verdict !== 'wrong') continue;
@@ -108,7 +119,7 @@ function waysTaken(exercise: Exercise, counted: readonly Counted[], at: number):
     .sort((a, b) => Number(b.recognised) - Number(a.recognised) || b.count - a.count);
 }
 
-/** Which outcomes the class has, from all questions that ask for each. `enough` is the share that counts as reached. */
+/** Which outcomes the class has, from all marked questions that ask for each. `enough` is the share that counts as reached. */
 export function outcomesReached(
   set: GradedSet,
   rows: readonly Row[],
@@ -118,10 +129,12 @@ export function outcomesReached(
 ): OutcomeReached[] {
   const ids = [...new Set(set.questions.map(({ outcome }) => outcome))];
   return ids
-    .map((id) => {
+    .flatMap((id) => {
       const own = items.filter(
         (item, at) => set.questions[at]!.outcome === id && item.facility !== undefined,
       );
+      // Of an outcome that nobody's marks speak of yet, nothing is said.
+      if (own.length === 0) return [];
       const weights = own.map((item) => weightOf(set, rows, item.id));
       const all = weights.reduce((sum, weight) => sum + weight, 0);
       const got = own.reduce((sum, item, at) => sum + item.facility! * weights[at]!, 0);

@@ -13,6 +13,13 @@ const percent = (share: number): string => `${Math.round(100 * share)} %`;
 const minutes = (seconds: number): string =>
   seconds < 90 ? `${Math.round(seconds)} s` : `${Math.round(seconds / 60)} min`;
 
+/** Of several parts, which one. */
+function partName(set: GradedSet, question: string, part: string): string {
+  const exercise = set.questions.find(({ id }) => id === question);
+  const at = exercise?.kind === 'steps' ? exercise.parts.findIndex(({ id }) => id === part) : -1;
+  return at < 0 ? '' : `Part ${at + 1}: `;
+}
+
 /** What the class shows: how each question did, which wrong ways were taken, which outcomes are not there yet. */
 export function Analysis({ set, rows, remarks }: AnalysisProps) {
   const waiting = useMemo(
@@ -56,7 +63,9 @@ export function Analysis({ set, rows, remarks }: AnalysisProps) {
             <p>
               <strong>{item.title}</strong>{' '}
               {item.facility === undefined
-                ? 'nobody yet'
+                ? item.count === 0
+                  ? 'nobody yet'
+                  : `${item.waiting} to be marked by hand first`
                 : `${percent(item.facility)} of its marks${item.discrimination === undefined ? '' : `, discrimination ${item.discrimination.toFixed(2).replace('-', '−')}`}${item.blank > 0 ? `, ${item.blank} blank` : ''}${item.seconds === undefined ? '' : `, half took less than ${minutes(item.seconds)}`}`}
             </p>
             {item.ways.length > 0 && (
@@ -66,6 +75,7 @@ export function Analysis({ set, rows, remarks }: AnalysisProps) {
                     <strong>
                       {way.count} of {item.count}
                     </strong>{' '}
+                    {partName(set, item.id, way.part)}
                     <span class="as-written">{way.says}</span>{' '}
                     <span class="soft">
                       {way.learners.slice(0, 6).map((name, at) => (

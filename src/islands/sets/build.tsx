@@ -162,7 +162,10 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
             type="file"
             class="unseen"
             accept=".json,application/json"
-            onChange={({ currentTarget }) => void bring(currentTarget.files?.[0])}
+            onChange={({ currentTarget }) => {
+              void bring(currentTarget.files?.[0]);
+              currentTarget.value = '';
+            }}
           />
           Open a file
         </label>
@@ -194,10 +197,7 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
         <OwnQuestion
           bank={bank}
           taken={draft.picks.map(({ id }) => id)}
-          add={(pick) => {
-            change({ picks: [...draft.picks, pick] });
-            setSaid('Your question is in the set.');
-          }}
+          add={(pick) => change({ picks: [...draft.picks, pick] })}
         />
       )}
       {built &&
@@ -209,7 +209,6 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
               file={built.value}
               pages={pages}
               given={() => givenOut(built.value.hash)}
-              say={setSaid}
             />
           </>
         ) : (

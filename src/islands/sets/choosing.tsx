@@ -133,8 +133,8 @@ export function Choosing({ bank, words, picks, page, add }: ChoosingProps) {
                 <br />
                 <span class="soft">
                   {words.kinds[String(exercise['kind'])]},{' '}
-                  {words.difficulties[String(exercise['difficulty'])]}, {String(exercise['marks'])} marks.{' '}
-                  {taught}: {reached}
+                  {words.difficulties[String(exercise['difficulty'])]}, {String(exercise['marks'])}{' '}
+                  {exercise['marks'] === 1 ? 'mark' : 'marks'}.{taught}: {reached}
                 </span>
               </span>
               <button

@@ -67,7 +67,10 @@ export function DoSet({ bank, version }: DoProps) {
                 type="file"
                 class="unseen"
                 accept=".json,application/json"
-                onChange={({ currentTarget }) => void bring(currentTarget.files?.[0])}
+                onChange={({ currentTarget }) => {
+                  void bring(currentTarget.files?.[0]);
+                  currentTarget.value = '';
+                }}
               />
               Open a set
             </label>
@@ -78,14 +81,19 @@ export function DoSet({ bank, version }: DoProps) {
               <ul class="rows">
                 {kept.map((set) => (
                   <li key={set.hash}>
-                    <span>
+                    <span id={`kept-${set.hash}`}>
                       <bdi>{set.title}</bdi>, edition {set.edition}, {set.marks} marks
                     </span>
-                    <button type="button" onClick={() => void show(keptFile(set.hash)!)}>
+                    <button
+                      type="button"
+                      aria-describedby={`kept-${set.hash}`}
+                      onClick={() => void show(keptFile(set.hash)!)}
+                    >
                       Open
                     </button>
                     <button
                       type="button"
+                      aria-describedby={`kept-${set.hash}`}
                       onClick={() => {
                         forgetSet(set.hash);
                         setKept(keptSets());

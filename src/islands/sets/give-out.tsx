@@ -9,15 +9,17 @@ interface GiveOutProps {
   readonly file: SetFile;
   readonly pages: { readonly do: string; readonly paper: string };
   readonly given: () => void;
-  readonly say: (said: string) => void;
 }
 
 /** Every way the set leaves the page: as a file, a link, a square code, paper, or a package for a learning platform. */
-export function GiveOut({ draft, file, pages, given, say }: GiveOutProps) {
+export function GiveOut({ draft, file, pages, given }: GiveOutProps) {
+  // What was done is said beside the buttons: the head of the page is far away.
+  const [said, say] = useState('');
   const [square, setSquare] = useState('');
   const [link, setLink] = useState('');
   const [left, setLeft] = useState<readonly string[]>([]);
   useEffect(() => {
+    say('');
     setSquare('');
     setLink('');
     setLeft([]);
@@ -112,6 +114,7 @@ export function GiveOut({ draft, file, pages, given, say }: GiveOutProps) {
           SCORM package
         </button>
       </p>
+      <p role="status">{said}</p>
       <p class="soft">
         A short link names the exercises and builds the set again from this site. A long link and the file
         carry everything, also after these pages have changed. Keep the file: it is what hand-ins are marked

@@ -125,6 +125,7 @@ export function MarkSets({ bank }: { readonly bank: string }) {
   /** Sets, keys, mark books and hand-ins may all be dropped together. */
   const take = async (files: Iterable<File>): Promise<void> => {
     const all = [...files];
+    setProblems([]);
     const kinds = await marking.kinds(all);
     const handIns: Piece[] = [];
     for (const [at, file] of all.entries()) {
@@ -221,6 +222,7 @@ export function MarkSets({ bank }: { readonly bank: string }) {
             type="button"
             onClick={() => {
               const codes = codesIn(pasted);
+              if (codes.length === 0) return setSaid('There is no code in that. A code begins with wm1-.');
               setPieces([...pieces, ...codes]);
               setPasted('');
               setSaid(`${codes.length} ${codes.length === 1 ? 'code' : 'codes'} read.`);
@@ -243,7 +245,8 @@ export function MarkSets({ bank }: { readonly bank: string }) {
           {benches.length === 0
             ? 'No set yet: open the file of the set, or choose one above.'
             : `By ${benches.map(({ set }) => `“${set.title}”, edition ${set.edition}`).join('; ')}.`}{' '}
-          {pieces.length > 0 && `${pieces.length} hand-ins.`} {keys.length > 0 && 'Key at hand.'}
+          {pieces.length > 0 && `${pieces.length} ${pieces.length === 1 ? 'hand-in' : 'hand-ins'}.`}{' '}
+          {keys.length > 0 && 'Key at hand.'}
         </p>
       </section>
       <p role="status" class="said">

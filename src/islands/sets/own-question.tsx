@@ -28,13 +28,36 @@ export function OwnQuestion({ bank, taken, add }: OwnQuestionProps) {
   const [mistake, setMistake] = useState('');
   const [mistakeSays, setMistakeSays] = useState('');
   const [problems, setProblems] = useState<readonly string[]>([]);
+  const [said, setSaid] = useState('');
   const formula = Object.hasOwn(bank.formulas, formulaId) ? bank.formulas[formulaId] : undefined;
   const symbols = Object.entries<SymbolSpec>(formula?.symbols ?? {}).filter(
     ([, { constant }]) => constant === undefined,
   );
   const sought = find || symbols[0]?.[0] || '';
 
+  /** What is not filled in yet, a sentence each. */
+  const missing = (): string[] => {
+    const number = Number(marks);
+    const all: (readonly [boolean, string])[] = [
+      [title.trim() === '', 'Give the question a title.'],
+      [question.trim() === '', 'Write its wording.'],
+      [!(number >= 1 && number <= 100), 'Marks are a whole number from 1 to 100.'],
+      [kind === 'text' && rubric.trim() === '', 'Say what you look for, one point a line.'],
+      [kind === 'number' && !formula, 'Choose the formula that works it out.'],
+      [mistake.trim() !== '' && mistakeSays.trim() === '', 'Write what to say to the wrong way.'],
+    ];
+    const open = symbols.filter(([name]) => name !== sought && (given[name] ?? '').trim() === '');
+    return [
+      ...all.flatMap(([is, says]) => (is ? [says] : [])),
+      ...(kind === 'number' && open.length > 0
+        ? [`Give a value for ${open.map(([, { name }]) => name).join('; ')}.`]
+        : []),
+    ];
+  };
   const put = (): void => {
+    setSaid('');
+    const open = missing();
+    if (open.length > 0) return setProblems(open);
     const base = {
       title: title.trim(),
       kind,
@@ -67,7 +90,12 @@ export function OwnQuestion({ bank, taken, add }: OwnQuestionProps) {
     while (taken.includes(id)) id = `${id}-2`;
     const found = faults(id, data, bank.formulas);
     setProblems(found);
-    if (found.length === 0) add({ id, own: data, outcome: title.trim() });
+    if (found.length > 0) return;
+    add({ id, own: data, outcome: title.trim() });
+    setSaid(`“${title.trim()}” is in the set.`);
+    // Empty again, so that a second press does not put the same question in twice.
+    for (const empty of [setTitle, setQuestion, setRubric, setMistake, setMistakeSays]) empty('');
+    setGiven({});
   };
 
   return (
@@ -182,7 +210,7 @@ export function OwnQuestion({ bank, taken, add }: OwnQuestionProps) {
                         id={`own-given-${name}`}
                         type="text"
                         autocomplete="off"
-                        placeholder={`one, or several with ; in ${spec.show ?? spec.unit}`}
+                        placeholder={`one, or several with ;${unitWords(spec)}`}
                         value={given[name] ?? ''}
                         onInput={({ currentTarget }) => setGiven({ ...given, [name]: currentTarget.value })}
                       />
@@ -219,11 +247,17 @@ export function OwnQuestion({ bank, taken, add }: OwnQuestionProps) {
             </p>
           ))}
         </div>
-        <button type="submit">Put it in the set</button>
+        <p class="deeds">
+          <button type="submit">Put it in the set</button>
+          <span role="status">{said}</span>
+        </p>
       </form>
     </details>
   );
 }
+
+const unitWords = ({ show, unit }: SymbolSpec): string =>
+  unit === '1' && !show ? '' : ` in ${show ?? unit}`;
 
 /** `40 mm; 60 mm` is a list; one quantity is given to all. */
 const spread = (text: string): string[] =>

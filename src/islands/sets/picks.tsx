@@ -23,7 +23,7 @@ export function Picks({ bank, picks, change }: PicksProps) {
     <section aria-labelledby="picks">
       <h2 id="picks">In the set</h2>
       <p class="soft">
-        {picks.length} questions, {all} marks
+        {picks.length} {picks.length === 1 ? 'question' : 'questions'}, {all} {all === 1 ? 'mark' : 'marks'}
       </p>
       <ol class="rows picks">
         {picks.map((pick, at) => {

@@ -139,6 +139,7 @@ export function Question(props: QuestionProps) {
           <Verdict marked={marked.parts[0]!.marked} />
         </div>
       )}
+      {marked && <p class="soft">{standing(marked)}</p>}
       {props.hints && (
         <>
           <Hints hints={[...numbered, ...allHints]} shown={shownHints} given={variant.given} />
@@ -162,6 +163,12 @@ export function Question(props: QuestionProps) {
     </>
   );
 }
+
+/** What a marked question has brought; words wait for a person. */
+const standing = ({ state, marks, of }: QuestionMark): string =>
+  state === 'waiting'
+    ? `${of} marks wait for your instructor.`
+    : `${state === 'blank' ? 'Not answered: ' : ''}${marks} of ${of} marks.`;
 
 /** A set from elsewhere may hold a question that cannot be worked out; the page still stands. */
 function safely<T>(work: () => T[]): T[] {

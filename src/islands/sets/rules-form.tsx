@@ -112,6 +112,11 @@ export function RulesForm({ draft, change, makeSeal, useSeal }: RulesFormProps) 
       <p class="soft">
         Dates are shown and not enforced: a page without a server cannot hold anybody to them.
       </p>
+      <div role="status">
+        {rules.opens !== undefined && rules.closes !== undefined && rules.closes < rules.opens && (
+          <p class="problem">It closes before it opens: look at the two dates.</p>
+        )}
+      </div>
       <div>
         <label htmlFor="set-note">A word to the learners</label>
         <textarea

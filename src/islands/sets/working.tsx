@@ -46,6 +46,7 @@ export interface Open {
 export function Working({ set, library, version }: Open & { readonly version: string }) {
   const [typed, setTyped] = useState(() => lastLearner(set.hash));
   const [name, setName] = useState('');
+  const [unsigned, setUnsigned] = useState(false);
   const { rules } = set;
   const dates = [
     ...(rules.opens === undefined ? [] : [`opens ${rules.opens}`]),
@@ -53,6 +54,7 @@ export function Working({ set, library, version }: Open & { readonly version: st
   ];
   const begin = (): void => {
     const plain = plainName(typed);
+    setUnsigned(plain === '');
     if (plain === '') return;
     keepLearner(set.hash, plain);
     setName(plain);
@@ -64,8 +66,8 @@ export function Working({ set, library, version }: Open & { readonly version: st
           <bdi>{set.title}</bdi>
         </h2>
         <p class="soft">
-          {set.questions.length} {set.questions.length === 1 ? 'question' : 'questions'}, {set.marks} marks,
-          edition {set.edition}
+          {set.questions.length} {set.questions.length === 1 ? 'question' : 'questions'}, {set.marks}{' '}
+          {set.marks === 1 ? 'mark' : 'marks'}, edition {set.edition}
           {dates.length > 0 && `, ${dates.join(', ')} (advice: nothing here can hold you to it)`}
         </p>
         {set.note !== undefined && set.note.split(/\n\s*\n/).map((text) => <p key={text}>{text}</p>)}
@@ -103,6 +105,9 @@ export function Working({ set, library, version }: Open & { readonly version: st
           <button type="submit" class={name === '' ? 'first' : undefined}>
             {name === '' ? 'Begin' : 'Change'}
           </button>
+        </div>
+        <div role="alert">
+          {unsigned && <p class="problem">Fill in the line above first: your numbers follow from it.</p>}
         </div>
         <p class="soft">Nothing else is asked about you. It stays on this device until you hand in.</p>
       </form>
@@ -202,7 +207,8 @@ function Sheet({ set, library, name, version }: SheetProps) {
     setSaid('Your hand-in is saved as a file. Send it to your instructor.');
   };
   const bringBack = async (file: File | undefined): Promise<void> => {
-    if (!file || file.size > 16_000_000) return;
+    if (!file) return;
+    if (file.size > 16_000_000) return setProblem('That file is too large to be saved work.');
     const read = await receive(await file.text(), [set], { inflate });
     if (!read.ok) return setProblem(read.reason);
     if (learnerKey(read.handIn.learner) !== key) return setProblem('That file bears another name.');
@@ -295,7 +301,10 @@ function Sheet({ set, library, name, version }: SheetProps) {
               type="file"
               class="unseen"
               accept=".json,application/json"
-              onChange={({ currentTarget }) => void bringBack(currentTarget.files?.[0])}
+              onChange={({ currentTarget }) => {
+                void bringBack(currentTarget.files?.[0]);
+                currentTarget.value = '';
+              }}
             />
             Bring my work back
           </label>
@@ -319,8 +328,8 @@ function Sheet({ set, library, name, version }: SheetProps) {
         {result && (
           <p class="outcome">
             {result.marks} of {result.of} marks
-            {result.waiting > 0 && `, and ${result.waiting} marks wait for your instructor`}. Your
-            instructor’s count stands.
+            {result.waiting > 0 && `, and ${result.waiting} more wait for your instructor`}. Your instructor’s
+            count stands.
           </p>
         )}
       </section>
