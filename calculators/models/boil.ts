@@ -117,9 +117,9 @@ export const boil = defineModel({
   answers: 'What will my gauge show when the slurry boils, and why will it go no further?',
   inputs,
   outputs: {
-    stalls: { name: 'gauge at which it stalls, below ambient', unit: 'Pa', show: 'inHg' },
-    vapour: { name: 'vapour pressure of the water', unit: 'Pa', show: 'kPa' },
-    air: { name: 'air pressure here', unit: 'Pa', show: 'kPa' },
+    stalls: { name: 'gauge at which it stalls, below ambient', sign: 'p_g', unit: 'Pa', show: 'inHg' },
+    vapour: { name: 'vapour pressure of the water', sign: 'p_v', unit: 'Pa', show: 'kPa' },
+    air: { name: 'air pressure here', sign: 'p_a', unit: 'Pa', show: 'kPa' },
   },
   run,
   assumes: [

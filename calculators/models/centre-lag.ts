@@ -146,7 +146,7 @@ export const centreLag = defineModel({
   answers: 'How long must the kiln hold before the middle of the flask is as hot as the kiln?',
   inputs,
   outputs: {
-    hold: { name: 'hold needed', unit: 's', show: 'min' },
+    hold: { name: 'hold needed', sign: 't_hold', unit: 's', show: 'min' },
     lag: { name: 'lag of the middle as the climb ends', unit: 'ΔK', show: 'Δ°C' },
     steady: { name: 'lag if the climb never ended', unit: 'ΔK', show: 'Δ°C' },
     drying: { name: 'boiling the water off, before', unit: 's', show: 'min' },

@@ -172,10 +172,10 @@ export const flaskTemperature = defineModel({
   answers: 'After the soak and the walk from the kiln, how hot is the mould at the pattern?',
   inputs,
   outputs: {
-    cavity: { name: 'at the pattern nearest the wall', unit: 'K', show: '°C' },
-    centre: { name: 'in the middle', unit: 'K', show: '°C' },
-    face: { name: 'at the wall', unit: 'K', show: '°C' },
-    centre_before: { name: 'middle at the end of the soak', unit: 'K', show: '°C' },
+    cavity: { name: 'at the pattern nearest the wall', sign: 'T_p', unit: 'K', show: '°C' },
+    centre: { name: 'in the middle', sign: 'T_m', unit: 'K', show: '°C' },
+    face: { name: 'at the wall', sign: 'T_w', unit: 'K', show: '°C' },
+    centre_before: { name: 'middle at the end of the soak', sign: 'T_s', unit: 'K', show: '°C' },
   },
   run,
   assumes: [

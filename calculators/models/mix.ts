@@ -122,8 +122,8 @@ export const mix = defineModel({
   answers: 'How much powder and how much water do I weigh out for this flask?',
   inputs,
   outputs: {
-    powder: { name: 'powder', unit: 'kg', show: 'g' },
-    water: { name: 'water', unit: 'kg', show: 'g' },
+    powder: { name: 'powder', sign: 'm_p', unit: 'kg', show: 'g' },
+    water: { name: 'water', sign: 'm_w', unit: 'kg', show: 'g' },
     volume: { name: 'slurry', unit: 'm³', show: 'mL' },
     density: { name: 'density of the slurry', unit: 'kg/m³', show: 'g/cm³' },
   },

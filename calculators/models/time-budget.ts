@@ -95,8 +95,8 @@ export const timeBudget = defineModel({
   answers: 'Will I be done before the investment must stand still?',
   inputs,
   outputs: {
-    left: { name: 'time left', unit: 's', show: 'min' },
-    used: { name: 'time used', unit: 's', show: 'min' },
+    left: { name: 'time left', sign: 't_left', unit: 's', show: 'min' },
+    used: { name: 'time used', sign: 't_used', unit: 's', show: 'min' },
   },
   run,
   assumes: [
