@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useId, useRef, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type {
   ChoiceInput,
   FlagInput,
@@ -31,6 +31,7 @@ import {
   type Inputs,
 } from './form-entries.ts';
 import { Kept } from './kept.tsx';
+import { Later } from './later.tsx';
 import { Sign } from './sign.tsx';
 import '../styles/model-form.css';
 
@@ -54,6 +55,8 @@ export interface ModelFormProps {
   readonly problems?: Readonly<Record<string, readonly string[]>>;
   /** The heading the folded groups stand under, of the rank the page has there. */
   readonly more?: ComponentChildren;
+  /** Each field wakes in its turn. */
+  readonly late?: boolean;
 }
 
 /** The form of any model: what is asked first stands open, the rest is folded by group. */
@@ -83,9 +86,14 @@ export function ModelForm(props: ModelFormProps) {
       books,
       props.materials,
     ];
-    return (
+    const made = () => <InputField {...props} name={name} put={put} />;
+    return props.late === true ? (
+      <Later key={name} class="later" on={on}>
+        {made}
+      </Later>
+    ) : (
       <Kept key={name} on={on}>
-        {() => <InputField {...props} name={name} put={put} />}
+        {made}
       </Kept>
     );
   };
@@ -362,7 +370,8 @@ function ListField(
   },
 ) {
   const { id, name, spec, form } = props;
-  const head = useId();
+  // No `useId`: it would count another way where each field wakes by itself.
+  const head = `${id}-${name}-head`;
   const rows = (form[name] as readonly FormRow[] | undefined) ?? usualRows(spec);
   const put = (next: readonly FormRow[], said?: string): void => props.put(name, next, said);
   const replace = (at: number, cell: string, value: Cell): void =>

@@ -11,7 +11,11 @@ import type { Outcome } from '../../workers/plan-outcome.ts';
 import { sentence } from '../field.tsx';
 
 /** A formula as the working needs it. */
-export type Equation = Pick<Formula, 'id' | 'title' | 'equation' | 'symbols' | 'empirical'>;
+export type Equation = Pick<Formula, 'id' | 'title' | 'equation' | 'empirical'> & {
+  readonly symbols: Readonly<
+    Record<string, Pick<SymbolSpec, 'name' | 'sign' | 'unit' | 'show' | 'constant'>>
+  >;
+};
 export type Equations = Readonly<Record<string, Equation>>;
 
 const shapes: Readonly<Record<Verdict, string>> = {
@@ -49,7 +53,7 @@ export function Decision(props: WorkedProps & { readonly check: Check }) {
   const fails = check.verdict === 'fails';
   const changes = fails ? outcome.changes[check.id] : undefined;
   return (
-    <li class="decision" data-verdict={check.verdict} id={`decision-${check.id}`}>
+    <>
       <VerdictMark verdict={check.verdict} />
       <h3>{check.title}</h3>
       <p class="number">
@@ -85,7 +89,7 @@ export function Decision(props: WorkedProps & { readonly check: Check }) {
           )}
         </Working>
       )}
-    </li>
+    </>
   );
 }
 
@@ -148,14 +152,14 @@ function Working(
 export function NumberRow(props: WorkedProps & { readonly name: string }) {
   const { name, outcome, nameOf } = props;
   const step = outcome.result.steps.find(({ id }) => id === name);
-  if (step?.value === undefined) return null;
+  if (step?.value === undefined) return <></>;
   return (
-    <li class="figure">
+    <>
       <p class="number">
         <span class="what">{nameOf(name)}</span> <span class="amount">{amountOf(step, props)}</span>
       </p>
       <Working of={nameOf(name)} steps={[step]} {...props} />
-    </li>
+    </>
   );
 }
 

@@ -31,4 +31,25 @@ export function pack(data: Packed): string {
   });
 }
 
-export const unpack = (text: string): Packed => JSON.parse(text) as Packed;
+/** The element whose `data-packed` the text is. */
+export const packedId = 'plan-packed';
+
+let held = '';
+let data: Packed | undefined;
+
+/** Before the page is built: what the plan is to be made of. */
+export function hold(packed: Packed): void {
+  held = pack(packed);
+  data = undefined;
+}
+
+/** The text for the page as it is built; in a browser it stands there already. */
+export const packedText = (): string | undefined => (held === '' ? undefined : held);
+
+/** What the plan is made of: at build what was held, in a browser what stands in the page. */
+export function unpacked(): Packed {
+  data ??= JSON.parse(
+    held === '' ? (document.getElementById(packedId)?.dataset['packed'] ?? '') : held,
+  ) as Packed;
+  return data;
+}

@@ -54,7 +54,7 @@ export function PaperInputs(props: {
   const { inputs, form, books, materials } = props;
   const names = Object.keys(inputs).filter((name) => inputs[name]!.first || form[name] !== undefined);
   return (
-    <section class="paper-inputs">
+    <>
       <h3>Worked from</h3>
       <dl>
         {names.map((name) => (
@@ -64,6 +64,6 @@ export function PaperInputs(props: {
         ))}
       </dl>
       <p>Every other number stands at its usual value or at its material’s.</p>
-    </section>
+    </>
   );
 }

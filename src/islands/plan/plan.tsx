@@ -2,13 +2,13 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Outcome, Reply } from '../../workers/plan-outcome.ts';
 import { sentence } from '../field.tsx';
 import { formFrom, textsOf, unreadable, type Books, type Form } from '../form-entries.ts';
-import { Kept } from '../kept.tsx';
+import { atBuild, inTurn, Later, turnsTaken } from '../later.tsx';
 import { ModelForm } from '../model-form.tsx';
 import { AskFront } from './ask-front.tsx';
 import { AskSolver } from './ask-solver.tsx';
 import { Decision, NumberRow, VerdictMark } from './decision.tsx';
 import { namesOf, rowNames } from './names.ts';
-import { unpack } from './packed.ts';
+import { packedId, packedText, unpacked } from './packed.ts';
 import { Paper, PaperInputs } from './paper.tsx';
 import { ShelfBar } from './shelf-bar.tsx';
 import {
@@ -53,8 +53,18 @@ interface Shown {
 }
 
 /** The pour plan: several plans kept on the device, one open, every decision with its reason and its working. */
-export function PourPlan({ packed }: { readonly packed: string }) {
-  const props = useMemo(() => unpack(packed), []);
+export function PourPlan() {
+  // Read in a turn of its own before the page is woken.
+  useState(() => !atBuild && inTurn(unpacked));
+  return (
+    <Later class="later" on={[]}>
+      {() => <OpenPlan />}
+    </Later>
+  );
+}
+
+function OpenPlan() {
+  const props = useMemo(unpacked, []);
   const { inputs, books } = props;
   const [shelf, setShelf] = useState<Shelf>({ plans: [sample], open: 0 });
   const [form, setForm] = useState<Form>({});
@@ -85,8 +95,8 @@ export function PourPlan({ packed }: { readonly packed: string }) {
 
   useEffect(() => {
     const loaded = loadShelf(sample);
-    show(loaded.shelf);
-    setProblems(loaded.problems);
+    if (loaded.shelf.plans[0] !== sample) show(loaded.shelf);
+    if (loaded.problems.length > 0) setProblems(loaded.problems);
     const follow = async (): Promise<void> => {
       const found = await planFromFragment(location.hash);
       if (!found) return;
@@ -118,7 +128,9 @@ export function PourPlan({ packed }: { readonly packed: string }) {
       follow().catch(() =>
         setProblems((now) => [...now, 'The plan in the address could not be read. Load the page again.']),
       );
-    void listen().then(() => setAwake(true));
+    void listen()
+      .then(turnsTaken)
+      .then(() => setAwake(true));
     addEventListener('hashchange', listen);
     addEventListener('storage', other);
     return () => {
@@ -207,12 +219,14 @@ export function PourPlan({ packed }: { readonly packed: string }) {
     const { equations, outputs, cards } = props;
     const built = outcome.result === props.initial.result;
     const worked = { outcome, equations, outputs, cards, nameOf, built };
+    const known = (name: string): boolean =>
+      outcome.result.steps.some(({ id, value }) => id === name && value !== undefined);
     const figures = (names: readonly string[]) => (
       <ul class="figures">
-        {names.map((name) => (
-          <Kept key={name} on={[outcome.result, outcome.trials, nameOf]}>
+        {names.filter(known).map((name) => (
+          <Later key={name} as="li" class="figure" on={[outcome.result, outcome.trials, nameOf]}>
             {() => <NumberRow name={name} {...worked} />}
-          </Kept>
+          </Later>
         ))}
       </ul>
     );
@@ -221,9 +235,16 @@ export function PourPlan({ packed }: { readonly packed: string }) {
       decisions: (
         <ol class="rows">
           {outcome.result.checks.map((check) => (
-            <Kept key={check.id} on={[check, outcome.changes[check.id], outcome.trials, nameOf]}>
+            <Later
+              key={check.id}
+              as="li"
+              class="decision"
+              id={`decision-${check.id}`}
+              data-verdict={check.verdict}
+              on={[check, outcome.changes[check.id], outcome.trials, nameOf]}
+            >
               {() => <Decision check={check} {...worked} />}
-            </Kept>
+            </Later>
           ))}
         </ol>
       ),
@@ -247,38 +268,42 @@ export function PourPlan({ packed }: { readonly packed: string }) {
           </button>
         </div>
       )}
-      <ShelfBar
-        shelf={shelf}
-        onOpen={(at) => deed({ ...shelf, open: at }, `“${shelf.plans[at]!.name}” is open.`)}
-        onName={(name) => {
-          touched.current = true;
-          setShelf(withOpen(shelf, { ...open, name }));
-        }}
-        onNamed={() => {
-          const others = shelf.plans.filter((_, at) => at !== shelf.open);
-          const name = freeName(open.name.trim() || 'Plan', others);
-          if (name !== open.name) setShelf(withOpen(shelf, { ...open, name }));
-        }}
-        onNew={() =>
-          deed(
-            withPlan(shelf, { name: freeName('New plan', shelf.plans), texts: {} }),
-            'A new plan starts from the sample’s numbers. Put your own sections in and take the others out; then, under Part, the largest size and the area from above.',
-            shelf,
-          )
-        }
-        onCopy={() =>
-          deed(
-            withPlan(shelf, { ...open, name: freeName(`${open.name} copy`, shelf.plans) }),
-            `A copy of “${open.name}” is open.`,
-            shelf,
-          )
-        }
-        onDelete={() => deed(withoutOpen(shelf, sample), `“${open.name}” is deleted.`, shelf)}
-        onExport={() => void save()}
-        onImport={(file) => void bring(file)}
-        onShare={() => void share()}
-        onPrint={() => void print()}
-      />
+      <Later class="shelf on-screen" role="group" aria-label="Plans on this device" on={[shelf]}>
+        {() => (
+          <ShelfBar
+            shelf={shelf}
+            onOpen={(at) => deed({ ...shelf, open: at }, `“${shelf.plans[at]!.name}” is open.`)}
+            onName={(name) => {
+              touched.current = true;
+              setShelf(withOpen(shelf, { ...open, name }));
+            }}
+            onNamed={() => {
+              const others = shelf.plans.filter((_, at) => at !== shelf.open);
+              const name = freeName(open.name.trim() || 'Plan', others);
+              if (name !== open.name) setShelf(withOpen(shelf, { ...open, name }));
+            }}
+            onNew={() =>
+              deed(
+                withPlan(shelf, { name: freeName('New plan', shelf.plans), texts: {} }),
+                'A new plan starts from the sample’s numbers. Put your own sections in and take the others out; then, under Part, the largest size and the area from above.',
+                shelf,
+              )
+            }
+            onCopy={() =>
+              deed(
+                withPlan(shelf, { ...open, name: freeName(`${open.name} copy`, shelf.plans) }),
+                `A copy of “${open.name}” is open.`,
+                shelf,
+              )
+            }
+            onDelete={() => deed(withoutOpen(shelf, sample), `“${open.name}” is deleted.`, shelf)}
+            onExport={() => void save()}
+            onImport={(file) => void bring(file)}
+            onShare={() => void share()}
+            onPrint={() => void print()}
+          />
+        )}
+      </Later>
       <p class="said on-screen">
         <span role="status">{said}</span>
         {undo !== undefined && (
@@ -318,57 +343,83 @@ export function PourPlan({ packed }: { readonly packed: string }) {
         </p>
       </section>
 
-      <section class="questions on-screen" aria-labelledby="questions">
-        <div class="head">
-          <h2 id="questions">What you are casting</h2>
-          <button type="button" aria-pressed={withSpread} onClick={() => setWithSpread(!withSpread)}>
-            ± spread
-          </button>
-        </div>
-        <ModelForm
-          id="plan"
-          inputs={inputs}
-          form={form}
-          books={books}
-          materials={props.materials}
-          withSpread={withSpread}
-          onChange={change}
-          more={<h3>The rest, by subject</h3>}
-        />
-      </section>
-
-      <section class="decisions" aria-labelledby="decisions">
-        <h2 id="decisions">Decisions, in the order you take them</h2>
-        {lines.before}
-        {lines.decisions}
-        <section class="on-screen" aria-labelledby="safe">
-          <h3 id="safe">To be safe</h3>
-          <p class="local">Shown to teach, never to permit. Your local rules and licensed people decide.</p>
-          {lines.safe}
-        </section>
-        <h3>After the pour</h3>
-        {lines.after}
-        <AskFront texts={open.texts} books={books} of={key} blocked={!awake || stale} />
-        <AskSolver texts={open.texts} books={books} outcome={outcome} of={key} blocked={!awake || stale} />
-        {outcome.result.notes.length > 0 && (
+      <Later
+        as="section"
+        class="questions on-screen"
+        aria-labelledby="questions"
+        on={[form, withSpread, shelf, undo]}
+      >
+        {() => (
           <>
-            <h3>What these sums cannot say</h3>
-            <ul class="notes">
-              {outcome.result.notes.map((note) => (
-                <li>{sentence(note)}</li>
-              ))}
-            </ul>
+            <div class="head">
+              <h2 id="questions">What you are casting</h2>
+              <button type="button" aria-pressed={withSpread} onClick={() => setWithSpread(!withSpread)}>
+                ± spread
+              </button>
+            </div>
+            <ModelForm
+              id="plan"
+              inputs={inputs}
+              form={form}
+              books={books}
+              materials={props.materials}
+              withSpread={withSpread}
+              onChange={change}
+              more={<h3>The rest, by subject</h3>}
+              late
+            />
           </>
         )}
-        {outcome.trials > 0 && (
-          <p class="how">
-            Ranges in brackets hold in 95 of 100 of {outcome.trials} trials, in which every number with a
-            spread is drawn within it, once a trial. The same inputs give the same trials.
-          </p>
-        )}
-      </section>
+      </Later>
 
-      <PaperInputs inputs={inputs} form={form} books={books} materials={props.materials} />
+      <Later as="section" class="decisions" aria-labelledby="decisions" on={[lines, key, awake, stale]}>
+        {() => (
+          <>
+            <h2 id="decisions">Decisions, in the order you take them</h2>
+            {lines.before}
+            {lines.decisions}
+            <section class="on-screen" aria-labelledby="safe">
+              <h3 id="safe">To be safe</h3>
+              <p class="local">
+                Shown to teach, never to permit. Your local rules and licensed people decide.
+              </p>
+              {lines.safe}
+            </section>
+            <h3>After the pour</h3>
+            {lines.after}
+            <AskFront texts={open.texts} books={books} of={key} blocked={!awake || stale} />
+            <AskSolver
+              texts={open.texts}
+              books={books}
+              outcome={outcome}
+              of={key}
+              blocked={!awake || stale}
+            />
+            {outcome.result.notes.length > 0 && (
+              <>
+                <h3>What these sums cannot say</h3>
+                <ul class="notes">
+                  {outcome.result.notes.map((note) => (
+                    <li>{sentence(note)}</li>
+                  ))}
+                </ul>
+              </>
+            )}
+            {outcome.trials > 0 && (
+              <p class="how">
+                Ranges in brackets hold in 95 of 100 of {outcome.trials} trials, in which every number with a
+                spread is drawn within it, once a trial. The same inputs give the same trials.
+              </p>
+            )}
+          </>
+        )}
+      </Later>
+
+      <Later class="paper-inputs" on={[form]}>
+        {() => <PaperInputs inputs={inputs} form={form} books={books} materials={props.materials} />}
+      </Later>
+      {/* Last, so that the plan is read while this is on its way. */}
+      <div hidden id={packedId} data-packed={packedText()} />
     </div>
   );
 }

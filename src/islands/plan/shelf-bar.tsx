@@ -20,7 +20,7 @@ export function ShelfBar(props: ShelfBarProps) {
   const { shelf } = props;
   const open = shelf.plans[shelf.open]!;
   return (
-    <div class="shelf on-screen" role="group" aria-label="Plans on this device">
+    <>
       <div class="which">
         <label htmlFor="plan-open">Open</label>
         <select
@@ -80,6 +80,6 @@ export function ShelfBar(props: ShelfBarProps) {
           Print
         </button>
       </div>
-    </div>
+    </>
   );
 }
