@@ -39,7 +39,7 @@ export function keptFrom(text: string | null): Kept | undefined {
     seed,
     answers: Object.fromEntries(texts),
     chosen: Array.isArray(chosen) ? chosen.filter((at): at is number => Number.isInteger(at)) : [],
-    hints: typeof hints === 'number' && hints > 0 ? Math.trunc(hints) : 0,
+    hints: Number.isFinite(hints) && Number(hints) > 0 ? Math.trunc(Number(hints)) : 0,
     tried: tried === true,
     marked: Object.fromEntries(marks) as Record<string, Marked>,
   };
