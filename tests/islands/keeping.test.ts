@@ -193,6 +193,7 @@ describe('damaged or cut-off text', () => {
     ['[]', undefined],
     ['{"answers":{}}', undefined],
     ['{"seed":"2","answers":null,"chosen":"all","hints":"x","tried":1,"marked":null}', { seed: '2' }],
+    ['{"seed":"2","hints":1e999}', { seed: '2' }],
     [
       '{"seed":"2","answers":{"a":"1 g","b":7},"chosen":[0,"1",2.5],"marked":{"a":null}}',
       { seed: '2', answers: { a: '1 g' }, chosen: [0] },
