@@ -143,7 +143,7 @@ export function ExerciseList({ exercises }: ExerciseListProps): JSX.Element {
 
   return (
     <div>
-      <h2 id="again">Three from earlier</h2>
+      <h2 id="again">From earlier</h2>
       {due.length > 0 ? (
         <ul>
           {due.map(({ id, title, lesson, href, draws }) => (
