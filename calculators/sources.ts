@@ -1204,6 +1204,31 @@ export const sources = {
     year: '2014',
     where: 'Springer, table 18.1, after Mellon and others (2008)',
   },
+  'a356-suction': {
+    authors: 'Writers not named in the abstract',
+    title: 'Experimental Investigation and Numerical Simulation of the Fluidity of A356 Aluminum Alloy',
+    year: '2022',
+    where: 'Metals 12 (11), 1986; the abstract was read',
+    doi: '10.3390/met12111986',
+  },
+  'zadeh-campbell': {
+    authors: 'Zadeh, A. H.; Campbell, J.',
+    title: 'Fluidity of eutectic grey iron and Al-Si alloys in thin sections',
+    year: '2004',
+    where: 'International Journal of Cast Metals Research 17 (3), 162–169; the abstract was read',
+  },
+  'silumin-spiral': {
+    authors: 'Writers not named in the abstract',
+    title: 'Fluidity of silumin in a spiral mould of metal',
+    year: '1951',
+    where: 'Imono 23 (11), 8, in Japanese; the abstract was read, its title was not',
+  },
+  'suction-speed': {
+    authors: 'Writers not named in the abstract',
+    title: 'Speed of the liquid in suction casting and in the vacuum fluidity test',
+    year: '1995',
+    where: 'Imono 67 (4), 246, in Japanese; the abstract was read, its title was not',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

@@ -16,6 +16,8 @@ import { address } from './address.ts';
 import { howWords } from './lookup.ts';
 import { linkLine } from './working.ts';
 
+export { standingOf, trends, type Standing, type Trend } from '../../tests/published/trends.ts';
+
 /** A published figure beside what the library gives for the same numbers. */
 export interface Compared {
   readonly id: string;

@@ -9,7 +9,6 @@ import {
   type HalfFrozen,
 } from '../../calculators/models/conduction/freeze.ts';
 import { sizeOf } from '../../calculators/models/conduction/mesh.ts';
-import { roughTime } from '../../calculators/models/conduction/pace.ts';
 import { cutOf, waiting, type Said, type Slab } from '../../calculators/models/conduction/slab.ts';
 import { voxelEngine } from '../../calculators/models/conduction/voxel-engine.ts';
 import type { KernelMaker } from '../../calculators/models/conduction/voxel-kernel.ts';
@@ -48,7 +47,14 @@ export interface Wire<Out, In> {
 export const worthTwo = 120_000;
 
 /** The upper half, where two may share the work: cubes enough, none of whose heat leaves the mesh. */
-export function halfOf(part: Part, pass: Pass, given: Case, pace: Pace, frames: number): HalfJob | undefined {
+export function halfOf(
+  part: Part,
+  pass: Pass,
+  given: Case,
+  pace: Pace,
+  frames: number,
+  apart: number,
+): HalfJob | undefined {
   const { mesh, outside, probes } = given;
   if (mesh.region.length < worthTwo || (outside && outside.kind !== 'insulated') || probes) return undefined;
   const cut = cutOf(mesh);
@@ -59,7 +65,7 @@ export function halfOf(part: Part, pass: Pass, given: Case, pace: Pace, frames: 
     slab: { half: 'upper', from: cut, to: sizeOf(mesh)[2], zero: wholeZero(given) },
     pace,
     frames,
-    apart: roughTime(given) / Math.max(1, frames),
+    apart,
   };
 }
 

@@ -24,7 +24,11 @@ export interface Part extends Omit<Case, 'mesh' | 'start' | 'sides'> {
 }
 
 /** To the worker. */
-export type Request = { readonly asked: number; readonly part: Part } | { readonly stop: number };
+export type Request =
+  | { readonly asked: number; readonly part: Part }
+  | { readonly stop: number }
+  /** A body of equal cubes will be asked for: what it needs is fetched meanwhile. */
+  | { readonly soon: 'cubes' };
 
 export type { Frame } from './frames.ts';
 
@@ -120,9 +124,11 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       return;
     }
     const cubes = laid.cubes && given.metal.base === undefined ? inCubes : undefined;
-    const pace = paceOf(given);
+    const rough = roughTime(given);
+    const pace = paceOf(given, rough);
     const kept = Math.min(wanted, Math.ceil(mostInFrames / given.mesh.region.length));
-    const job = cubes?.halfOf(part, pass, given, pace, kept);
+    const apart = rough / Math.max(1, kept);
+    const job = cubes?.halfOf(part, pass, given, pace, kept, apart);
     const second = job && means.second?.ask(job);
     const build = (slab?: Slab): Engine => (cubes ? cubes.engine(given, slab) : exactEngine(given));
     let engine: Engine;
@@ -153,7 +159,7 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       region: given.mesh.region,
       across: across.cells,
       thickness: across.thickness,
-      error: statedError(given, across),
+      error: statedError(given, across, rough),
       modulus: modulusOf(given),
       mirror: laid.mirror,
       by: cubes?.by ?? 'exact',
@@ -165,12 +171,12 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
     const paced = { ...given, pace };
     let way = second
       ? cubes!.solveTogether(paced, engine, job!, second, due)
-      : solveAlone(paced, engine, kept, due);
+      : solveAlone(paced, engine, kept, apart, due);
     for (;;) {
       const next = await way.next();
       if (next.done && next.value === undefined) {
         // The second worker fell out: all of it here.
-        way = solveAlone(paced, build(), kept, due);
+        way = solveAlone(paced, build(), kept, apart, due);
         continue;
       }
       if (next.done) {
@@ -212,9 +218,10 @@ async function* solveAlone(
   given: Case,
   engine: Engine,
   frames: number,
+  apart: number,
   wanted: () => boolean,
 ): AsyncGenerator<Move, Whole, undefined> {
-  const kept = keeper(frames, roughTime(given) / Math.max(1, frames));
+  const kept = keeper(frames, apart);
   kept.keep(0, () => temperatures(engine, 0));
   const way = freezing(given, engine);
   for (;;) {

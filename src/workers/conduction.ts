@@ -11,6 +11,7 @@ const asSecond = 'second half';
 let current = -1;
 
 let inThree: typeof import('./conduction-three.ts') | undefined;
+const cubes = async () => (inThree ??= await import('./conduction-three.ts')).cubes;
 
 /** Lets waiting messages in; a timer would wait its least few milliseconds each time. */
 const { port1, port2 } = new MessageChannel();
@@ -66,13 +67,16 @@ let before = Promise.resolve();
 
 async function work(asked: number, part: Parameters<typeof solvePart>[1]): Promise<void> {
   const stopped = (): boolean => current !== asked;
-  const cubes = async () => (inThree ??= await import('./conduction-three.ts')).cubes;
   const means: Means = { cubes, turn, now: () => performance.now(), stopped, second: { wake, ask } };
   for await (const reply of solvePart(asked, part, means))
     postMessage(reply, { transfer: reply.kind === 'going' ? buffersIn(reply) : [] });
 }
 
 function asFirst({ data }: MessageEvent<Request>): void {
+  if ('soon' in data) {
+    void cubes();
+    return;
+  }
   if ('stop' in data) {
     if (current === data.stop) current = -1;
     return;

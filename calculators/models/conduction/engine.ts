@@ -22,6 +22,8 @@ export interface Engine {
   readonly temperature: readonly [Reals, Reals];
   /** J/K of a cell. */
   readonly capacity: (cell: number) => number;
+  /** The same by region, where cells are equal. */
+  readonly worth?: readonly number[];
   /** One over the longest explicit step, 1/s. */
   readonly fastest: number;
   /** Brings up to date what follows temperature and share solid: once a step, not once a stage. */
@@ -52,7 +54,7 @@ export interface Border {
 export function totalHeat(engine: Engine, newest: 0 | 1): number {
   const heat = engine.heat[newest];
   const temperature = engine.temperature[newest];
-  const { places } = engine;
+  const { places, worth } = engine;
   const { region } = engine.mesh;
   let m = 0;
   let sum = 0;
@@ -60,7 +62,7 @@ export function totalHeat(engine: Engine, newest: 0 | 1): number {
   let left = 0;
   for (let cell = engine.own.from; cell < engine.own.to; cell += 1) {
     const kept = region[cell] === metalRegion ? heat[places[m++]!]! : temperature[cell + engine.guard]!;
-    const add = kept * engine.capacity(cell) - left;
+    const add = kept * (worth ? worth[region[cell]!]! : engine.capacity(cell)) - left;
     const next = sum + add;
     left = next - sum - add;
     sum = next;

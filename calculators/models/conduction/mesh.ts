@@ -61,10 +61,12 @@ export function cellAt(mesh: Mesh, place: readonly number[]): number {
 
 /** Cells of metal, in the order of the mesh. */
 export function metalCells({ region }: Pick<Mesh, 'region'>): Int32Array {
+  // From the first to the last of them, which the browser finds quicker than a loop that is new to it.
+  const first = region.indexOf(metalRegion);
+  const end = region.lastIndexOf(metalRegion) + 1;
   let count = 0;
-  for (const one of region) if (one === metalRegion) count += 1;
+  for (let cell = Math.max(0, first); cell < end; cell += 1) if (region[cell] === metalRegion) count += 1;
   const cells = new Int32Array(count);
-  let next = 0;
-  for (let cell = 0; cell < region.length; cell += 1) if (region[cell] === metalRegion) cells[next++] = cell;
+  for (let cell = first, n = 0; n < count; cell += 1) if (region[cell] === metalRegion) cells[n++] = cell;
   return cells;
 }

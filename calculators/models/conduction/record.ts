@@ -116,10 +116,10 @@ export function startRecord(engine: Engine, probes: readonly (readonly number[])
       if (t[cell + guard]! > hottest[region]!) hottest[region] = t[cell + guard]!;
     }
   }
-  for (let cell = 0; cell < mesh.region.length; cell += 1) {
-    const region = mesh.region[cell]!;
-    hottest[region] = Math.max(hottest[region]!, temperature[0][cell + guard]!);
-  }
+  const atStart = temperature[0];
+  for (let cell = 0; cell < mesh.region.length; cell += 1)
+    if (atStart[cell + guard]! > hottest[mesh.region[cell]!]!)
+      hottest[mesh.region[cell]!] = atStart[cell + guard]!;
 
   // Poured no hotter than the liquidus, or already solid: passed at once.
   for (let m = 0; m < metal.length; m += 1) {

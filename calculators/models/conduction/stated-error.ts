@@ -10,10 +10,10 @@ import { eachFace, roughTime } from './pace.ts';
  * plates, bars, balls and blocks of bronze, silver and aluminium in sand and in metal moulds, with the worst
  * of them inside. Half of it or less is usual.
  */
-export function statedError(given: Case, { cells }: Across): number {
+export function statedError(given: Case, { cells }: Across, rough?: number): number {
   const { mesh, others } = given;
   const size = sizeOf(mesh);
-  const time = roughTime(given);
+  const time = rough ?? roughTime(given);
   let worst = 0;
   eachFace(mesh, (cell, _, d) => {
     const { k, rhoc, h } = others[mesh.region[cell]! - 1]!;

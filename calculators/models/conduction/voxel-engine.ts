@@ -136,6 +136,7 @@ export function voxelEngine(given: Case, kernelOf: KernelMaker = plainKernel, sl
     guard,
     temperature,
     capacity,
+    worth,
     fastest,
     refresh,
     stage,

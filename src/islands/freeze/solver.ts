@@ -75,6 +75,7 @@ export function useSolver(key: string, part: Part | undefined): Solver {
 
   useEffect(() => {
     if (!part) return undefined;
+    if (part.shape.kind === 'voxels') tell({ soon: 'cubes' });
     const wait = setTimeout(
       () => {
         asked.current += 1;
@@ -90,6 +91,7 @@ export function useSolver(key: string, part: Part | undefined): Solver {
   useEffect(() => {
     // The worker is fetched and made ready while the page still reads what it is to solve.
     begin();
+    if (/shape=(block|square-boss)/.test(location.hash)) tell({ soon: 'cubes' });
     return () => worker.current?.terminate();
   }, []);
   return {
