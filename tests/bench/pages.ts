@@ -81,7 +81,7 @@ async function openedOnce(browser: Browser, address: string): Promise<Seen> {
     });
     await page.goto(address, { waitUntil: 'load' });
     // Islands wake when the browser is idle; what they do then is of the wait.
-    await page.waitForTimeout(6000);
+    await page.waitForTimeout(3500);
     return { ...(await page.evaluate(seen)), kilobytes: bytes / 1000, script: script / 1000 };
   } finally {
     await context.close();
