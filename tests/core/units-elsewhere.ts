@@ -82,6 +82,7 @@ export const elsewhere: Partial<
   'BTU/h': { si: ['W', 'W'], ucum: '[Btu_IT]/h', math: 'BTU/hour' },
   'kJ/(kg·K)': { si: ['J/kg/K', 'J/kg/K'], ucum: 'kJ/kg/K', math: 'kJ/kg/K' },
   'kJ/kg': { si: ['J/kg', 'J/kg'], ucum: 'kJ/kg', math: 'kJ/kg' },
+  'MJ/(m³·K)': { si: ['J/m3/K', 'J/m^3/K'], ucum: 'MJ/m3/K', math: 'MJ/m^3/K' },
   'kW/m²': { si: ['W/m2', 'W/m^2'], ucum: 'kW/m2', math: 'kW/m^2' },
   's/mm²': { si: ['s/m2', 's/m^2'], ucum: 's/mm2', math: 's/mm^2' },
   's/cm²': { si: ['s/m2', 's/m^2'], ucum: 's/cm2', math: 's/cm^2' },
