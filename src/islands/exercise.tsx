@@ -515,7 +515,7 @@ function Lines({ title, lines }: { title: string; lines: readonly WorkedLine[] }
 }
 
 /** A line of sums with its indices lowered and its powers raised. */
-function Line({ text }: { text: string }): JSX.Element {
+export function Line({ text }: { text: string }): JSX.Element {
   return (
     <>
       {text.split(/([\p{L}]+_[\p{L}\d_]+|\^[\d.]+)/u).map((piece, at) => {

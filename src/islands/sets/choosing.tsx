@@ -134,7 +134,7 @@ export function Choosing({ bank, words, picks, page, add }: ChoosingProps) {
                 <span class="soft">
                   {words.kinds[String(exercise['kind'])]},{' '}
                   {words.difficulties[String(exercise['difficulty'])]}, {String(exercise['marks'])}{' '}
-                  {exercise['marks'] === 1 ? 'mark' : 'marks'}.{taught}: {reached}
+                  {exercise['marks'] === 1 ? 'mark' : 'marks'}. {taught}: {reached}
                 </span>
               </span>
               <button

@@ -113,7 +113,7 @@ export function Question(props: QuestionProps) {
             placed={chosen.length === exercise.items.length ? chosen : variant.order}
             change={(placed, moved) => change({ ...given, chosen: placed }, moved)}
           />
-          {chosen.length === 0 && <p class="soft">Not answered until you move a line.</p>}
+          {chosen.length === 0 && !marked && <p class="soft">Not answered until you move a line.</p>}
         </>
       )}
       {levers.map((lever) => (

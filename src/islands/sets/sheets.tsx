@@ -9,7 +9,7 @@ import { variantFor } from '../../../calculators/exercises/sets/learner.ts';
 import { rightAnswers } from '../../../calculators/exercises/sets/marking-hand-ins.ts';
 import { marksOf, type GradedSet } from '../../../calculators/exercises/sets/set-file.ts';
 import { workedOf } from '../../../calculators/exercises/worked.ts';
-import { Marks, Paragraphs, Worked } from '../exercise.tsx';
+import { Line, Marks, Paragraphs, Worked } from '../exercise.tsx';
 import { Sign } from '../sign.tsx';
 import { leversOf, soughtOf } from './workshop.ts';
 
@@ -262,8 +262,8 @@ export function Constants({ set, formulas }: { readonly set: GradedSet; readonly
               <Sign text={sign} /> ={' '}
               {printNumber(constant, { figures: 7 }).replace(/0+$/, (zeros) =>
                 String(constant).endsWith(zeros) ? zeros : '',
-              )}{' '}
-              {unitLabel(unit)}, {name}
+              )}
+              {unitLabel(unit) && ` ${unitLabel(unit)}`}, {name}
             </li>
           ))}
         </ul>
@@ -273,10 +273,10 @@ export function Constants({ set, formulas }: { readonly set: GradedSet; readonly
           {all.map(({ id, title, equation, symbols }) => {
             const { left, right } = parseEquation(equation);
             const sign = (name: string): string =>
-              ((symbols as Readonly<Record<string, SymbolSpec>>)[name]?.sign ?? name).replaceAll('_', ' ');
+              (symbols as Readonly<Record<string, SymbolSpec>>)[name]?.sign ?? name;
             return (
               <li key={id}>
-                {title}: {substituted(left, sign)} = {substituted(right, sign)}
+                {title}: <Line text={`${substituted(left, sign)} = ${substituted(right, sign)}`} />
               </li>
             );
           })}

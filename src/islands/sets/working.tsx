@@ -106,9 +106,7 @@ export function Working({ set, library, version }: Open & { readonly version: st
             {name === '' ? 'Begin' : 'Change'}
           </button>
         </div>
-        <div role="alert">
-          {unsigned && <p class="problem">Fill in the line above first: your numbers follow from it.</p>}
-        </div>
+        <div role="alert">{unsigned && <p class="problem">Fill in the line above first.</p>}</div>
         <p class="soft">Nothing else is asked about you. It stays on this device until you hand in.</p>
       </form>
       {name !== '' && (
