@@ -78,14 +78,16 @@ export function Map(props: MapProps) {
     const context = element.getContext('2d');
     if (!context) return;
     const colours = coloursOf(element, onPaper);
-    const names = props.draw(context, colours, scale);
-    stroke(context, view, edges, colours.ink, 1.5 * scale);
+    // A sheet shows it about half as large as the screen.
+    const size = onPaper ? 2 * scale : scale;
+    const names = props.draw(context, colours, size);
+    stroke(context, view, edges, colours.ink, 1.5 * size);
     for (const { name, at } of names) {
       const dots = toDots(element, view);
-      label(context, name, dots.x(at[0]) + 3 * scale, dots.y(at[1]), colours, scale);
+      label(context, name, dots.x(at[0]) + 3 * size, dots.y(at[1]), colours, size);
     }
-    if (last) cross(context, view, last, colours, scale, 'last');
-    if (probe) cross(context, view, probe, colours, scale, '');
+    if (last) cross(context, view, last, colours, size, 'last');
+    if (probe) cross(context, view, probe, colours, size, '');
   };
   useLayoutEffect(() => {
     if (wide < 1) return undefined;

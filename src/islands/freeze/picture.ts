@@ -99,7 +99,11 @@ export function fill(context: CanvasRenderingContext2D, view: View, colour: (cel
     }
     dots.set(line, y * width);
   }
-  context.putImageData(image, 0, 0);
+  // By way of a canvas of its own: dots put straight into the picture do not reach the printer.
+  const sheet = document.createElement('canvas');
+  [sheet.width, sheet.height] = [width, height];
+  sheet.getContext('2d')?.putImageData(image, 0, 0);
+  context.drawImage(sheet, 0, 0);
 }
 
 /** From metres of the view to dots of the canvas. */
