@@ -32,6 +32,8 @@ export interface SymbolSpec {
   readonly limit?: { readonly above?: number; readonly below?: number; readonly why: string };
   /** One line of help under the field. */
   readonly note?: string;
+  /** A stress in a solid, which a US shop says in psi where it reads suction in inches of mercury. */
+  readonly stress?: true;
 }
 
 export interface FormulaExample<Name extends string = string> {

@@ -31,6 +31,8 @@ export interface QuantityInput extends InputBase {
   readonly unless?: { readonly choice: string; readonly is: string };
   /** The number comes from this property of the material chosen in that input, until the reader writes their own. */
   readonly from?: { readonly input: string; readonly property: string };
+  /** As in a formula: a stress, no pressure that a gauge shows. */
+  readonly stress?: true;
 }
 
 export interface ChoiceInput extends InputBase {
@@ -71,6 +73,8 @@ export interface Output {
   readonly sign?: string;
   readonly unit: UnitSymbol;
   readonly show?: UnitSymbol;
+  /** As in a formula: a stress, no pressure that a gauge shows. */
+  readonly stress?: true;
 }
 
 /** One line of working: a formula with its numbers in, or a sentence where there is no formula. */

@@ -2,6 +2,7 @@ import type { ResolvedMaterial } from '../core/material.ts';
 import type { Input, ListInput, Model, QuantityInput, Row, Scalar, Values } from '../core/model.ts';
 import { didYouMean } from '../core/nearest.ts';
 import { readQuantity, readSpread } from '../core/quantity.ts';
+import { typedAndShown } from '../core/shown.ts';
 import { toSI } from '../core/units.ts';
 
 export type ResolvedMaterials = Readonly<Record<string, ResolvedMaterial>>;
@@ -102,7 +103,7 @@ function startReading(materials: ResolvedMaterials) {
       problem(`${name}: write it as a text with its unit, for example "10 ${input.show ?? input.unit}".`);
       return start(name, input, chosen);
     }
-    const reading = readQuantity(raw, { unit: input.unit, show: input.show });
+    const reading = readQuantity(typedAndShown(raw)[0], { unit: input.unit, show: input.show });
     if (!reading.ok) {
       problem(`${name}: ${reading.message}`);
       return start(name, input, chosen);

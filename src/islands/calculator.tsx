@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Formula, SymbolSpec } from '../../calculators/core/formula.ts';
 import { printQuantity, printWithSpread, unitLabel } from '../../calculators/core/print.ts';
+import { habitUnit, type Habit } from '../../calculators/core/shop-units.ts';
 import type { Spread } from '../../calculators/core/spread.ts';
 import { toSI, type UnitSymbol } from '../../calculators/core/units.ts';
 import {
@@ -16,7 +17,7 @@ import {
 } from './entries.ts';
 import { forgetNumbers, isLarge, keepLarge, keepNumbers, lastNumbers } from './card-memory.ts';
 import { Field, sentence, UnitChoice } from './field.tsx';
-import { habitUnit, readHabit, type Habit } from './habit.ts';
+import { readHabit } from './habit.ts';
 import { HabitChoice } from './habit-choice.tsx';
 import { Sign } from './sign.tsx';
 import type { Answer } from './solving.ts';
@@ -82,7 +83,7 @@ export function Calculator(props: CalculatorProps) {
     entries: Object.fromEntries(
       variables.map((symbol) => {
         const [entry, spec] = [now.entries[symbol]!, specs[symbol]!];
-        const unit = habitUnit(homeUnit(spec), wanted);
+        const unit = habitUnit(homeUnit(spec), wanted, spec);
         return [symbol, unit === entry.unit ? entry : inUnit(entry, spec, unit)];
       }),
     ),
@@ -104,6 +105,7 @@ export function Calculator(props: CalculatorProps) {
       if (!shared) return false;
       reach();
       const wanted = shared['find'];
+      const fresh = inHabit(example, readHabit());
       setState({
         find: wanted !== undefined && variables.includes(wanted) ? wanted : sought,
         entries: Object.fromEntries(
@@ -112,7 +114,7 @@ export function Calculator(props: CalculatorProps) {
             const spec = specs[symbol]!;
             return [
               symbol,
-              text === undefined ? example.entries[symbol]! : entryFromLink(text, spec, homeUnit(spec)),
+              text === undefined ? fresh.entries[symbol]! : entryFromLink(text, spec, homeUnit(spec)),
             ];
           }),
         ),
@@ -312,7 +314,7 @@ export function Calculator(props: CalculatorProps) {
             of={found.unit}
             value={shown}
             onChange={(unit: UnitSymbol) =>
-              change({ entries: { ...entries, [find]: { ...entries[find]!, unit } } })
+              change({ entries: { ...entries, [find]: inUnit(entries[find]!, found, unit) } })
             }
           />
         </div>
@@ -428,11 +430,7 @@ export function Calculator(props: CalculatorProps) {
           <carry.Carry
             base={base}
             id={formula.id}
-            entries={
-              value === undefined
-                ? entries
-                : { ...entries, [find]: { ...entryFor(value, shown), spread: '' } }
-            }
+            entries={value === undefined ? entries : { ...entries, [find]: entryFor(value, shown, 4) }}
           />
         )}
       </details>

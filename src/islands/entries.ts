@@ -1,6 +1,13 @@
 import type { SymbolSpec } from '../../calculators/core/formula.ts';
 import { plainNumber, unitLabel } from '../../calculators/core/print.ts';
-import { quantityFigures, readQuantity, spreadOf, type Reading } from '../../calculators/core/quantity.ts';
+import {
+  quantityFigures,
+  readQuantity,
+  spreadOf,
+  unitChoices,
+  type Reading,
+} from '../../calculators/core/quantity.ts';
+import { typedAndShown } from '../../calculators/core/shown.ts';
 import { findUnit, fromSI, unit, widthFromSI, type UnitSymbol } from '../../calculators/core/units.ts';
 
 export { fromFragment } from './fragment.ts';
@@ -10,8 +17,10 @@ export interface Entry {
   readonly text: string;
   readonly unit: UnitSymbol;
   readonly spread: string;
-  /** The value in SI while the text is only another unit's rounding of it. */
+  /** The value in SI while the text is only a rounding of it. */
   readonly exact?: number;
+  /** What was typed, while it is only shown in another unit: it is reckoned with, kept and come back to. */
+  readonly typed?: Entry;
 }
 
 export type EntrySpec = Pick<SymbolSpec, 'unit' | 'show' | 'range' | 'usual'>;
@@ -32,13 +41,21 @@ const isBare = (text: string): boolean => !/[\p{L}%‰°"'’”′″]/u.test(t
 
 const hasSpread = (text: string): boolean => /±|\+ ?\/? ?-/.test(text);
 
+/**
+ * How many figures a number is shown with in another unit: those it was written with, three at least; four when it
+ * was written with more than anyone measures, as a result carried along is.
+ */
+const figuresShown = (written: number): number => (written > 6 ? 4 : Math.max(3, written));
+
 const read = new WeakMap<Entry, { readonly unit: UnitSymbol; readonly reading: Reading }>();
 
 /** A form reads all its fields at every stroke, and at most one of them is another entry than before. */
 export function readEntry(entry: Entry, spec: EntrySpec): Reading {
   const known = read.get(entry);
   if (known?.unit === spec.unit) return known.reading;
-  const reading = readAfresh(entry, spec);
+  const { text, unit: symbol, typed } = entry;
+  const origin = typed && readEntry(typed, spec);
+  const reading = origin?.ok ? { ...origin, unit: symbol, written: +text } : readAfresh(entry, spec);
   read.set(entry, { unit: spec.unit, reading });
   return reading;
 }
@@ -74,8 +91,10 @@ export function settled(entry: Entry, spec: EntrySpec): Entry {
   if (reading.unit === entry.unit && !inline && !named) return entry;
   // A share stays a share: 5 % of another number is another width.
   const share = /(?:±|\+ ?\/? ?-)\s*([\d.,]+ ?%)\s*$/.exec(entry.text)?.[1];
+  // A nought at the end was written on purpose.
+  const plain = /^-?[\d.]+/.exec(entry.text)?.[0] ?? '';
   return {
-    text: plainNumber(reading.written),
+    text: Number(plain) === reading.written ? plain : plainNumber(reading.written),
     unit: reading.unit,
     spread: inline
       ? (share ?? plainNumber(widthFromSI(reading.spread, reading.unit), { figures: 6 }))
@@ -91,13 +110,52 @@ const spreadIn = (symbol: UnitSymbol, { spread }: Entry, reading: Extract<Readin
     ? plainNumber(widthFromSI(reading.spread, symbol), { figures: 3 })
     : spread;
 
-/** The same quantity in another unit. A text that cannot be read is left alone. */
+/** The same quantity in another unit, and in its own again as it was typed. A text that cannot be read is left alone. */
 export function inUnit(entry: Entry, spec: EntrySpec, symbol: UnitSymbol): Entry {
   const done = settled(entry, spec);
-  const reading = readEntry(done, spec);
+  const typed = done.typed ?? done;
+  const reading = readEntry(typed, spec);
   if (!reading.ok) return { text: entry.text, unit: symbol, spread: entry.spread };
-  return { ...entryFor(reading.value, symbol), spread: spreadIn(symbol, done, reading) };
+  if (typed.unit === symbol) return typed;
+  return {
+    ...entryFor(reading.value, symbol, figuresShown(reading.figures)),
+    spread: spreadIn(symbol, typed, reading),
+    typed,
+  };
 }
+
+/** The number of an entry that is only a rounding of it, short. */
+const shortened = (entry: Entry, spec: EntrySpec): Entry => {
+  const reading = readEntry(entry, spec);
+  return reading.ok
+    ? { ...entryFor(reading.value, entry.unit, figuresShown(reading.figures)), spread: entry.spread }
+    : entry;
+};
+
+/**
+ * What is written of an entry, in a link or a kept plan: the number as it was typed, and `shown` when it stands in
+ * another unit; a number whose text is only a rounding to ten figures, and `shown` with its own unit.
+ */
+export function toWrite(entry: Entry): { readonly entry: Entry; readonly shown?: UnitSymbol } {
+  if (entry.typed) return { entry: toWrite(entry.typed).entry, shown: entry.unit };
+  if (entry.exact === undefined) return { entry };
+  const text = plainNumber(fromSI(entry.exact, entry.unit), { figures: 10 });
+  return text === entry.text ? { entry } : { entry: { ...entry, text }, shown: entry.unit };
+}
+
+/** An entry from what was written of it, with the unit it is shown in, if any. */
+export function asShown(entry: Entry, spec: EntrySpec, shown: UnitSymbol | undefined): Entry {
+  if (shown === undefined || !unitChoices(spec.unit).some(({ symbol }) => symbol === shown)) return entry;
+  return shown === entry.unit ? shortened(entry, spec) : inUnit(entry, spec, shown);
+}
+
+/** The entry with another spread: what was typed had its own. */
+export const withSpread = ({ text, unit: symbol, exact }: Entry, spread: string): Entry => ({
+  text,
+  unit: symbol,
+  spread,
+  ...(exact !== undefined && { exact }),
+});
 
 /** One step up or down: one in the second figure, so that a press changes a number by 1 to 10 %. */
 export function stepped(before: Entry, spec: EntrySpec, direction: 1 | -1): Entry {
@@ -130,7 +188,7 @@ export function mayBeNegative(spec: EntrySpec, symbol: UnitSymbol): boolean {
     : fromSI(unitValue(spec.range[0], spec.unit), symbol) < 0;
 }
 
-/** `filling/velocity:find=v&h=150mm&dp=15inHg±5%25`: a calculator's state as the part of an address after `#`. */
+/** `filling/velocity:find=v&h=150mm~in&dp=15inHg±5%25`: a calculator's state as the part of an address after `#`. */
 export function toFragment(
   id: string,
   find: string,
@@ -142,12 +200,13 @@ export function toFragment(
     .map(([symbol, entry]) => {
       const spec = specs[symbol];
       // A unit still in the text goes to its place first, or it would stand twice.
-      const { text, unit: written, spread } = spec ? settled(entry, spec) : entry;
+      const { entry: kept, shown } = toWrite(spec ? settled(entry, spec) : entry);
+      const { text, unit: written, spread } = kept;
       // Among percentages a plain number says that it is one, or the link would open a hundred times smaller.
       const plain = spec && homeUnit(spec) !== '1' ? 'number' : '';
       // A unit that begins with a figure, 1/K, must not run into the number.
       const named = written === '1' ? plain : /^\d/.test(written) ? ` ${written}` : written;
-      const value = `${text.trim()}${named}${spread.trim() === '' ? '' : `±${spread.trim()}`}`;
+      const value = `${text.trim()}${named}${spread.trim() === '' ? '' : `±${spread.trim()}`}${shown ? `~${shown}` : ''}`;
       return `${symbol}=${value.replace(/[%&=#\s]/g, encodeURIComponent)}`;
     });
   return `${id}:${[`find=${find}`, ...parts].join('&')}`;
@@ -155,9 +214,10 @@ export function toFragment(
 
 /** An entry from the text of a link. What cannot be read is shown as it came, with its message. */
 export function entryFromLink(text: string, spec: EntrySpec, symbol: UnitSymbol): Entry {
-  const [value = '', spread = ''] = text.split('±');
+  const [written, shown] = typedAndShown(text);
+  const [value = '', spread = ''] = written.split('±');
   const entry = settled({ text: value, unit: symbol, spread: '' }, spec);
-  return { ...entry, spread: spread.replace(/[^\d.,%eE +\-/a-zA-Zµ°Δ"²³]/g, '') };
+  return asShown({ ...entry, spread: spread.replace(/[^\d.,%eE +\-/a-zA-Zµ°Δ"²³]/g, '') }, spec, shown);
 }
 
 /** The unit a field starts with. */

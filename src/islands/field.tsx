@@ -3,7 +3,16 @@ import { useRef, useState } from 'preact/hooks';
 import { unitLabel } from '../../calculators/core/print.ts';
 import { unitChoices, type Reading } from '../../calculators/core/quantity.ts';
 import type { UnitSymbol } from '../../calculators/core/units.ts';
-import { inUnit, mayBeNegative, negated, settled, stepped, type Entry, type EntrySpec } from './entries.ts';
+import {
+  inUnit,
+  mayBeNegative,
+  negated,
+  settled,
+  stepped,
+  withSpread,
+  type Entry,
+  type EntrySpec,
+} from './entries.ts';
 import '../styles/calculator.css';
 
 export interface FieldProps {
@@ -141,13 +150,13 @@ export function Field(props: FieldProps) {
             value={entry.spread}
             placeholder="none"
             aria-describedby={says}
-            onInput={(event) => onChange({ ...entry, spread: event.currentTarget.value })}
+            onInput={(event) => onChange(withSpread(entry, event.currentTarget.value))}
           />
           <button
             type="button"
             class="step"
             aria-label={`spread of ${name} in per cent`}
-            onClick={() => onChange({ ...entry, spread: `${entry.spread.replace(/[^\d.,]/g, '') || '5'} %` })}
+            onClick={() => onChange(withSpread(entry, `${entry.spread.replace(/[^\d.,]/g, '') || '5'} %`))}
           >
             %
           </button>

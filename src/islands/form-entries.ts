@@ -2,9 +2,10 @@ import type { ResolvedMaterial } from '../../calculators/core/material.ts';
 import type { Input, ListInput, QuantityInput } from '../../calculators/core/model.ts';
 import { plainNumber } from '../../calculators/core/print.ts';
 import { readSpread, unitChoices, type Reading } from '../../calculators/core/quantity.ts';
+import { habitUnit, type Habit } from '../../calculators/core/shop-units.ts';
+import { typedAndShown } from '../../calculators/core/shown.ts';
 import { toSI, widthFromSI, type UnitSymbol } from '../../calculators/core/units.ts';
-import { entryFor, homeUnit, inUnit, readEntry, settled, type Entry } from './entries.ts';
-import { habitUnit, type Habit } from './habit.ts';
+import { asShown, entryFor, homeUnit, inUnit, readEntry, settled, toWrite, type Entry } from './entries.ts';
 
 /** What stands in one field of a model's form: a quantity as typed, a word, a flag, or rows of these. */
 export type Cell = Entry | string | boolean;
@@ -50,6 +51,8 @@ export function usualEntry(spec: QuantityInput): Entry {
 
 function entryAt(spec: QuantityInput, usual: number | undefined): Entry {
   if (usual === undefined) return blank(spec);
+  const home = atHome.get(spec);
+  if (home) return inUnit(entryAt(home, usual), spec, homeUnit(spec));
   const value = toSI(usual, spec.unit);
   const symbol = homeUnit(spec);
   const entry = entryFor(value, symbol);
@@ -78,7 +81,8 @@ export function bookEntry(spec: QuantityInput, inputs: Inputs, form: Form, books
   if (!found) return undefined;
   const [unit, known] = [homeUnit(spec), inBooks.get(found)];
   if (known?.unit === unit) return known;
-  const entry = quantityAt(found.value, found.spread, unit);
+  const home = homeUnit(homeOf(spec));
+  const entry = inUnit(quantityAt(found.value, found.spread, home), spec, unit);
   inBooks.set(found, entry);
   return entry;
 }
@@ -99,45 +103,70 @@ export function isYours(held: Held | undefined, spec: QuantityInput, book: Entry
   return mine.value !== theirs.value || !near(mine.spread, theirs.spread);
 }
 
-/** The form in the units of a habit, with what is not in it at its start. A number that follows its material stays out. */
-export function formInHabit(inputs: Inputs, form: Form, habit: Habit): Form {
-  const swap = (entry: Entry, spec: QuantityInput): Entry => {
-    const symbol = habitUnit(homeUnit(spec), habit);
-    return symbol === entry.unit ? entry : inUnit(entry, spec, symbol);
+const atHome = new WeakMap<QuantityInput, QuantityInput>();
+
+/** An input as the model has it, whatever the shop. */
+const homeOf = (spec: QuantityInput): QuantityInput => atHome.get(spec) ?? spec;
+
+/** The inputs of a model as a shop is used to measure: what is not typed yet shows in its units. */
+export function inputsIn(inputs: Inputs, habit: Habit): Inputs {
+  type Single = Exclude<Input, ListInput>;
+  const swap = (spec: Single): Single => {
+    if (spec.kind !== 'quantity') return spec;
+    const home = homeUnit(spec);
+    const show = habitUnit(home, habit, spec);
+    if (show === home) return spec;
+    const swapped = { ...spec, show };
+    atHome.set(swapped, spec);
+    return swapped;
   };
-  const swapRow = (row: FormRow, { item }: ListInput): FormRow =>
-    Object.fromEntries(
-      Object.entries(row).map(([name, cell]) => {
-        const spec = item[name];
-        return [name, spec?.kind === 'quantity' && isEntry(cell) ? swap(cell, spec) : cell];
-      }),
-    );
-  const next: Record<string, Held> = { ...form };
-  for (const [name, spec] of Object.entries(inputs)) {
-    const held = form[name];
-    if (spec.kind === 'list')
-      next[name] = ((held as readonly FormRow[] | undefined) ?? usualRows(spec)).map((row) =>
-        swapRow(row, spec),
-      );
-    else if (spec.kind === 'quantity' && isEntry(held)) next[name] = swap(held, spec);
-    else if (spec.kind === 'quantity' && !spec.from) next[name] = swap(usualEntry(spec), spec);
-  }
-  return next;
+  const all = (specs: ListInput['item']): ListInput['item'] =>
+    Object.fromEntries(Object.entries(specs).map(([name, spec]) => [name, swap(spec)]));
+  if (habit === 'metric') return inputs;
+  return Object.fromEntries(
+    Object.entries(inputs).map(([name, spec]) => [
+      name,
+      spec.kind === 'list' ? { ...spec, item: all(spec.item) } : swap(spec),
+    ]),
+  );
 }
+
+/** What was typed, each number in the unit its input shows; it is kept and reckoned with as it was typed. */
+export function formIn(inputs: Inputs, form: Form): Form {
+  const put = <One extends Held | undefined>(held: One, spec: Input | undefined): One | Entry =>
+    spec?.kind === 'quantity' && isEntry(held) ? inUnit(held, spec, homeUnit(spec)) : held;
+  return Object.fromEntries(
+    Object.entries(form).map(([name, held]) => {
+      const spec = inputs[name];
+      if (spec?.kind !== 'list' || !Array.isArray(held)) return [name, put(held, spec)];
+      return [
+        name,
+        (held as readonly FormRow[]).map((row) =>
+          Object.fromEntries(Object.entries(row).map(([cell, value]) => [cell, put(value, spec.item[cell])])),
+        ),
+      ];
+    }),
+  );
+}
+
+/** The unit a number is said in, from the one at home and what it is. */
+export type UnitOf = (home: UnitSymbol, role?: { readonly stress?: true }) => UnitSymbol;
 
 /**
  * The unit a result is said in, from the one it is said in at home: that of the habit, or the one the reader chose
  * for a number of the form that would else be in the same unit.
  */
-export function unitsFollowing(inputs: Inputs, form: Form, habit: Habit): (home: UnitSymbol) => UnitSymbol {
-  const chosen = new Map<UnitSymbol, UnitSymbol>();
+export function unitsFollowing(inputs: Inputs, form: Form, habit: Habit): UnitOf {
+  const chosen = new Map<string, UnitSymbol>();
+  const keyOf = (home: UnitSymbol, role?: { readonly stress?: true }): string =>
+    role?.stress ? `stress ${home}` : home;
   for (const [name, held] of Object.entries(form)) {
     const spec = inputs[name];
     if (spec?.kind !== 'quantity' || !isEntry(held)) continue;
-    const { unit } = settled(held, spec);
-    if (unit !== habitUnit(homeUnit(spec), habit)) chosen.set(homeUnit(spec), unit);
+    const [{ unit }, home] = [settled(held, spec), homeUnit(homeOf(spec))];
+    if (unit !== habitUnit(home, habit, spec)) chosen.set(keyOf(home, spec), unit);
   }
-  return (home) => chosen.get(home) ?? habitUnit(home, habit);
+  return (home, role) => chosen.get(keyOf(home, role)) ?? habitUnit(home, habit, role);
 }
 
 /** How the text of a quantity reads; undefined when it is empty and may be: there is nothing to start from. */
@@ -177,15 +206,17 @@ export function newRow(list: ListInput): FormRow {
 }
 
 /**
- * `150 mm ± 2`: an entry as one written text. What cannot be read is kept as it was typed. A spread that was
- * taken away is written as none, since a text without one takes the usual spread.
+ * `150 mm ± 2`: an entry as one written text, with `~ in` behind it when it is shown in another unit. What cannot
+ * be read is kept as it was typed. A spread that was taken away is written as none, since a text without one takes
+ * the usual spread.
  */
 export function textOf(entry: Entry, spec: QuantityInput): string {
   // A unit typed in the text is the one that counts, before the field has moved it to its place.
-  const { text, unit, spread } = settled(entry, spec);
-  const number = text.trim();
+  const { entry: kept, shown } = toWrite(settled(entry, spec));
+  const number = kept.text.trim();
   if (number === '') return '';
-  return `${number}${unitText(unit, spec)} ± ${spread.trim() || '0'}`;
+  const text = `${number}${unitText(kept.unit, spec)} ± ${kept.spread.trim() || '0'}`;
+  return shown === undefined ? text : `${text} ~ ${shown}`;
 }
 
 /** A plain number in a field of percentages says that it is one, or it would be read back a hundred times smaller. */
@@ -193,7 +224,13 @@ const unitText = (symbol: UnitSymbol, spec: QuantityInput): string =>
   symbol !== '1' ? ` ${symbol}` : homeUnit(spec) === '1' ? '' : ' number';
 
 /** The entry a written text was: the unit that ends it goes to its place beside the field. */
-export function entryFromText(text: string, spec: QuantityInput): Entry {
+export function entryFromText(written: string, input: QuantityInput): Entry {
+  const spec = homeOf(input);
+  const [text, shown] = typedAndShown(written);
+  return asShown(typedFromText(text, spec), spec, shown);
+}
+
+function typedFromText(text: string, spec: QuantityInput): Entry {
   const at = text.indexOf('±');
   const head = (at < 0 ? text : text.slice(0, at)).trim();
   const entry = headFromText(head, spec);

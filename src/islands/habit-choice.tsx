@@ -1,4 +1,5 @@
-import { habits, keepHabit, type Habit } from './habit.ts';
+import { habits, type Habit } from '../../calculators/core/shop-units.ts';
+import { keepHabit } from './habit.ts';
 
 /** The units of a shop, kept for every page. */
 export function HabitChoice(props: { readonly habit: Habit; readonly onChange: (habit: Habit) => void }) {

@@ -1,18 +1,21 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Model, Output, Result } from '../../calculators/core/model.ts';
 import { printNumber, printQuantity } from '../../calculators/core/print.ts';
+import type { Habit } from '../../calculators/core/shop-units.ts';
 import type { UnitSymbol } from '../../calculators/core/units.ts';
 import {
-  formInHabit,
+  formIn,
+  inputsIn,
   textsOf,
   unitsFollowing,
   unreadable,
   type Books,
   type Form,
   type Inputs,
+  type UnitOf,
 } from './form-entries.ts';
 import { sentence } from './field.tsx';
-import { readHabit, type Habit } from './habit.ts';
+import { readHabit } from './habit.ts';
 import { HabitChoice } from './habit-choice.tsx';
 import { ModelForm, type MaterialName } from './model-form.tsx';
 import '../styles/model-card.css';
@@ -36,46 +39,49 @@ const files = import.meta.glob<Record<string, unknown>>('../../calculators/model
 const isModel = (thing: unknown): thing is Model =>
   typeof thing === 'object' && thing !== null && 'run' in thing && 'inputs' in thing;
 
-type Run = (form: Form) => Result;
+type Run = (form: Form, habit: Habit) => Result;
 
 async function runnerOf({ file, inputs, books }: ModelCardProps): Promise<Run> {
-  const [module, { completeInputs }] = await Promise.all([
+  const [module, { completeInputs }, { saidIn }] = await Promise.all([
     files[`../../calculators/models/${file}.ts`]!(),
     import('../../calculators/models/inputs.ts'),
+    import('../../calculators/models/pour-plan/say.ts'),
   ]);
   const model = Object.values(module).find(isModel);
   if (!model) throw new Error(`models/${file}.ts has no model`);
-  return (form) => model.run(completeInputs(model, textsOf(inputs, form, books), books).values);
+  return (form, habit) =>
+    saidIn(habit, () => model.run(completeInputs(model, textsOf(inputs, form, books), books).values));
 }
 
 /** A model's form and what comes of it: numbers, decisions, the working and what it cannot say. */
 export function ModelCard(props: ModelCardProps) {
-  const { inputs, books } = props;
-  const [typed, setTyped] = useState<Form>({});
+  const { books } = props;
+  const [form, setForm] = useState<Form>({});
   const [habit, setHabit] = useState<Habit>('metric');
   const [run, setRun] = useState<Run>();
   const [failed, setFailed] = useState(false);
   const [said, setSaid] = useState('');
   const kept = useRef(props.first);
-  const started = useMemo(() => (habit === 'metric' ? {} : formInHabit(inputs, {}, habit)), [habit]);
-  const form = useMemo(() => ({ ...started, ...typed }), [started, typed]);
+  const inputs = useMemo(() => inputsIn(props.inputs, habit), [habit]);
   const unread = useMemo(() => unreadable(inputs, form, books), [form]);
-  const touched = Object.keys(typed).length > 0;
+  const touched = Object.keys(form).length > 0;
+  // The page was built with metric sentences.
+  const asked = touched || habit !== 'metric';
   const unitOf = unitsFollowing(inputs, form, habit);
 
   useEffect(() => setHabit(readHabit()), []);
 
   useEffect(() => {
-    if (!touched || run) return;
+    if (!asked || run) return;
     runnerOf(props).then(
       (made) => setRun(() => made),
       () => setFailed(true),
     );
-  }, [touched]);
+  }, [asked]);
   const result = useMemo(() => {
-    if (run && unread.length === 0) kept.current = touched ? run(form) : props.first;
+    if (run && unread.length === 0) kept.current = asked ? run(form, habit) : props.first;
     return kept.current;
-  }, [run, form]);
+  }, [run, form, habit]);
   const lines = Object.entries(result.values).map(([name, value]) =>
     lineOf(props.outputs[name], name, value, unitOf),
   );
@@ -99,18 +105,18 @@ export function ModelCard(props: ModelCardProps) {
         books={books}
         materials={props.materials}
         withSpread={false}
-        onChange={setTyped}
+        onChange={setForm}
         more={<h2>The rest</h2>}
       />
       <p class="deeds">
-        <button type="button" onClick={() => setTyped({})}>
+        <button type="button" onClick={() => setForm({})}>
           Reset
         </button>
         <HabitChoice
           habit={habit}
           onChange={(wanted) => {
             setHabit(wanted);
-            if (touched) setTyped(formInHabit(inputs, typed, wanted));
+            if (touched) setForm(formIn(inputsIn(props.inputs, wanted), form));
           }}
         />
       </p>
@@ -162,10 +168,8 @@ export function ModelCard(props: ModelCardProps) {
   );
 }
 
-type UnitOf = (home: UnitSymbol) => UnitSymbol;
-
 const amountOf = (output: Output | undefined, value: number, unitOf: UnitOf): string =>
-  output ? printQuantity(value, unitOf(output.show ?? output.unit)) : printNumber(value);
+  output ? printQuantity(value, unitOf(output.show ?? output.unit, output)) : printNumber(value);
 
 /** What the bench says for a unit of the equations; the others are said as they are. */
 const bench: Partial<Record<UnitSymbol, UnitSymbol>> = {

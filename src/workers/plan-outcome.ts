@@ -1,5 +1,6 @@
 import type { Check, QuantityInput, Result, Values } from '../../calculators/core/model.ts';
 import { printQuantity } from '../../calculators/core/print.ts';
+import { habitUnit, type Habit } from '../../calculators/core/shop-units.ts';
 import { fromSI, toSI } from '../../calculators/core/units.ts';
 import { completeInputs, type ResolvedMaterials } from '../../calculators/models/inputs.ts';
 import {
@@ -8,6 +9,7 @@ import {
   type Change,
 } from '../../calculators/models/pour-plan/change.ts';
 import { planTrials, type PlanSpread } from '../../calculators/models/pour-plan/spread.ts';
+import { saidIn } from '../../calculators/models/pour-plan/say.ts';
 import { pourPlan } from '../../calculators/models/pour-plan.ts';
 
 /** What the plan page shows of a plan: the result at once, what would have to change and the spread as they come. */
@@ -32,7 +34,8 @@ export type Texts = Readonly<Record<string, unknown>>;
 
 /** To the worker: the materials once, then each plan with a number of its own. */
 export type Request =
-  { readonly books: ResolvedMaterials } | { readonly asked: number; readonly texts: Texts };
+  | { readonly books: ResolvedMaterials }
+  | { readonly asked: number; readonly texts: Texts; readonly habit: Habit };
 
 export interface Reply {
   readonly asked: number;
@@ -43,8 +46,13 @@ export interface Reply {
 const worthNaming = 0.15;
 
 /** The outcome in three helpings: the result, then with changes, then with the spread. */
-export function* outcomes(texts: Texts, books: ResolvedMaterials, trials: number): Generator<Outcome> {
-  for (const helping of outcomesInSteps(texts, books, trials)) if (helping) yield helping;
+export function* outcomes(
+  texts: Texts,
+  books: ResolvedMaterials,
+  trials: number,
+  habit: Habit = 'metric',
+): Generator<Outcome> {
+  for (const helping of outcomesInSteps(texts, books, trials, habit)) if (helping) yield helping;
 }
 
 /** The same with a pause after each piece of the work, where it may be left: nothing is handed over there. */
@@ -52,15 +60,16 @@ export function* outcomesInSteps(
   texts: Texts,
   books: ResolvedMaterials,
   trials: number,
+  habit: Habit = 'metric',
 ): Generator<Outcome | undefined> {
   const { values, spreads } = completeInputs(pourPlan, texts, books);
-  const result = pourPlan.run(values);
+  const result = saidIn(habit, () => pourPlan.run(values));
   const first: Outcome = { result, spreads: {}, chances: {}, changes: {}, trials: 0 };
   yield first;
   const changes: Record<string, readonly string[]> = {};
   for (const { id, verdict } of result.checks) {
     if (verdict !== 'fails') continue;
-    changes[id] = changesOf(id, result.checks, values);
+    changes[id] = changesOf(id, result.checks, values, habit);
     yield undefined;
   }
   const second = { ...first, changes };
@@ -98,18 +107,22 @@ function withSpread(outcome: Outcome, { count, chances, outputs }: PlanSpread): 
   };
 }
 
-function changesOf(id: string, checks: readonly Check[], values: Values): readonly string[] {
+function changesOf(id: string, checks: readonly Check[], values: Values, habit: Habit): readonly string[] {
   // What breaks nothing else comes first.
   const ways = waysToChange(values, id).sort((a, b) => a.breaks.length - b.breaks.length);
-  if (ways.length > 0) return ways.map((way) => changeText(way, checks));
+  if (ways.length > 0) return ways.map((way) => changeText(way, checks, habit));
   const found = whatWouldHaveToChange(values, id);
   return 'none' in found ? [found.none] : [];
 }
 
 /** `Suction at the gauge: 25.2 kPa or less instead of 35 kPa.` */
-export function changeText({ lever, value, from, breaks }: Change, checks: readonly Check[]): string {
+export function changeText(
+  { lever, value, from, breaks }: Change,
+  checks: readonly Check[],
+  habit: Habit = 'metric',
+): string {
   const input = pourPlan.inputs[lever] as QuantityInput;
-  const unit = input.show ?? input.unit;
+  const unit = habitUnit(input.show ?? input.unit, habit, input);
   const more = value > from;
   const wanted = towards(fromSI(value, unit), more);
   const enough = printQuantity(toSI(wanted, unit), unit, { figures: Math.max(3, whole(wanted)) });

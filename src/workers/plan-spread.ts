@@ -18,10 +18,10 @@ const listen = (): Promise<void> =>
     port2.postMessage(0);
   });
 
-async function work({ asked, texts }: Exclude<Request, { books: unknown }>): Promise<void> {
+async function work({ asked, texts, habit }: Exclude<Request, { books: unknown }>): Promise<void> {
   newest = asked;
   let until = performance.now() + stretch;
-  for (const outcome of outcomesInSteps(texts, books, trials)) {
+  for (const outcome of outcomesInSteps(texts, books, trials, habit)) {
     if (outcome) postMessage({ asked, outcome } satisfies Reply);
     if (performance.now() < until) continue;
     await listen();

@@ -11,9 +11,11 @@ import {
   settled,
   stepped,
   toFragment,
+  withSpread,
   type Entry,
   type EntrySpec,
 } from '../../src/islands/entries.ts';
+import type { UnitSymbol } from '../../calculators/core/units.ts';
 
 const head: EntrySpec = { unit: 'm', show: 'mm', range: [0, 1], usual: 0.04 };
 const suction: EntrySpec = { unit: 'Pa', show: 'kPa', range: [-101325, 101325] };
@@ -65,11 +67,49 @@ describe('an entry', () => {
 
   it('keeps its value through any change of unit and back', () => {
     const there = inUnit(entryOf('40 mm'), head, 'ft');
-    expect(there.text).toBe('0.131234');
+    expect(there.text).toBe('0.131');
     expect(value(there, head)).toBeCloseTo(0.04, 15);
     const back = inUnit(there, head, 'mm');
     expect(back.text).toBe('40');
     expect(value(back, head)).toBeCloseTo(0.04, 15);
+  });
+
+  it.each<[string, string, string]>([
+    ['46.9 g', 'oz', '1.65'],
+    ['46.90 g', 'oz', '1.654'],
+    ['5 g', 'dwt', '3.22'],
+    ['1654.35 g', 'oz', '58.3555'],
+    ['25.4 g', 'ct', '127'],
+    ['1.654348814 oz', 'g', '46.9'],
+  ])('shows %s in %s as %s, and again as it was typed', (typed, symbol, shown) => {
+    const mass: EntrySpec = { unit: 'kg', show: 'g' };
+    const entry = entryOf(typed);
+    const turned = inUnit(entry, mass, symbol as UnitSymbol);
+    expect(turned.text).toBe(shown);
+    expect(value(turned, mass)).toBe(value(entry, mass));
+    expect(inUnit(turned, mass, entry.unit)).toEqual(entry);
+    expect(inUnit(inUnit(turned, mass, 'kg'), mass, entry.unit)).toEqual(entry);
+    // Through a link as well.
+    const link = fromFragment(toFragment('a/b', 'x', { m: turned }, { m: mass }), 'a/b')!['m']!;
+    expect(entryFromLink(link, mass, 'g')).toEqual(turned);
+  });
+
+  it('carries a result to ten figures and shows four', () => {
+    const mass: EntrySpec = { unit: 'kg', show: 'g' };
+    const found = entryFor(0.04690123456, 'g', 4);
+    expect(found.text).toBe('46.9');
+    const link = fromFragment(toFragment('a/b', 'x', { m: found }, { m: mass }), 'a/b')!['m']!;
+    expect(link).toBe('46.90123456g~g');
+    const there = entryFromLink(link, mass, 'g');
+    expect(there.text).toBe('46.9');
+    expect(value(there, mass)).toBeCloseTo(0.04690123456, 15);
+  });
+
+  it('keeps the number where only its spread is written anew', () => {
+    const turned = inUnit(entryOf('46.9 g'), { unit: 'kg' }, 'oz');
+    const doubted = withSpread(turned, '0.1');
+    expect(value(doubted, { unit: 'kg' })).toBeCloseTo(0.0469, 15);
+    expect(readEntry(doubted, { unit: 'kg' })).toMatchObject({ spread: (0.1 * 0.45359237) / 16 });
   });
 
   it('takes a bare spread along, and leaves a percentage', () => {

@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { Formula, SymbolSpec } from '../../calculators/core/formula.ts';
 import { plainNumber, printQuantity } from '../../calculators/core/print.ts';
 import { quantity } from '../../calculators/core/quantity.ts';
+import { habits, habitUnit, type Habit } from '../../calculators/core/shop-units.ts';
 import { solve } from '../../calculators/core/solve.ts';
-import { fromSI, unitSymbols } from '../../calculators/core/units.ts';
+import { fromSI, sameDimension, unit, unitSymbols, type UnitSymbol } from '../../calculators/core/units.ts';
 import { formulas } from '../../calculators/formulas/index.ts';
+import { models } from '../../calculators/models/index.ts';
 import { soughtOf, startOf } from '../../src/islands/bare-formula.ts';
 import { entryOf, inUnit, readEntry, type Entry } from '../../src/islands/entries.ts';
-import { habitFaults, habits, habitUnit, type Habit } from '../../src/islands/habit.ts';
 
 const all = Object.values(formulas) as Formula[];
 
@@ -19,7 +20,7 @@ function answered(formula: Formula, habit: Habit, typed: (entry: Entry) => Entry
     if (symbol === find) continue;
     const spec: SymbolSpec = formula.symbols[symbol]!;
     const home = entryOf(text);
-    const entry = typed(inUnit(home, spec, habitUnit(home.unit, habit)));
+    const entry = typed(inUnit(home, spec, habitUnit(home.unit, habit, spec)));
     const reading = readEntry(entry, spec);
     if (!reading.ok) return reading.message;
     given[symbol] = reading.value;
@@ -34,9 +35,52 @@ function answered(formula: Formula, habit: Habit, typed: (entry: Entry) => Entry
 
 describe('a habit of units', () => {
   it('swaps a unit only for one that measures the same', () => {
-    expect(habitFaults()).toEqual([]);
     for (const habit of Object.keys(habits) as Habit[])
-      for (const symbol of unitSymbols) expect(habitUnit(habitUnit(symbol, 'metric'), habit)).toBeTruthy();
+      for (const home of unitSymbols)
+        for (const role of [{}, { stress: true }] as const) {
+          const [from, to] = [unit(home), unit(habitUnit(home, habit, role))];
+          expect(sameDimension(from.dimension, to.dimension), `${home} in ${habit}`).toBe(true);
+          expect(to.kind, `${home} in ${habit}`).toBe(from.kind);
+        }
+  });
+
+  it('says a stress in psi in a US shop, and what a gauge shows in inches of mercury', () => {
+    const isPressure = (symbol: UnitSymbol): boolean =>
+      sameDimension(unit(symbol).dimension, unit('Pa').dimension);
+    type Spec = { readonly unit: UnitSymbol; readonly show?: UnitSymbol; readonly stress?: true };
+    const said: Record<string, UnitSymbol> = {};
+    const put = (of: string, specs: Readonly<Record<string, unknown>>): void => {
+      for (const [name, one] of Object.entries(specs)) {
+        const spec = one as Spec;
+        if (spec.unit !== undefined && isPressure(spec.unit))
+          said[`${of} ${name}`] = habitUnit(spec.show ?? spec.unit, 'us', spec);
+      }
+    };
+    for (const { id, symbols } of all) put(id, symbols);
+    for (const { id, inputs, outputs } of Object.values(models)) {
+      put(id, inputs);
+      put(id, outputs);
+    }
+    const stresses = [
+      'sand/cake-bending sigma',
+      'sand/cake-shear tau',
+      'pour-plan mould.strength.tensile',
+      'pour-plan mould.strength.shear',
+      'pour-plan sand.bending',
+      'pour-plan sand.shear',
+    ];
+    // The test of sand by its permeability is read in centimetres of water everywhere.
+    const water = ['sand/permeability p'];
+    expect(Object.keys(said).filter((name) => said[name] === 'psi')).toEqual(stresses);
+    const gauges = Object.keys(said).filter((name) => ![...stresses, ...water].includes(name));
+    expect(gauges.length).toBeGreaterThan(60);
+    expect(new Set(gauges.map((name) => said[name]))).toEqual(new Set(['inHg']));
+    expect(habitUnit('kPa', 'jeweller', { stress: true })).toBe('kPa');
+    // No solid's stress goes by another name than these words.
+    for (const formula of all)
+      for (const [symbol, spec] of Object.entries(formula.symbols))
+        if (isPressure(spec.unit) && /stress|strength|modulus of/.test(spec.name))
+          expect(spec.stress, `${formula.id} ${symbol}`).toBe(true);
   });
 
   it('is what each shop says', () => {

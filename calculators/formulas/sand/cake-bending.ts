@@ -11,6 +11,7 @@ export const cakeBending = defineFormula({
       sign: 'σ',
       unit: 'Pa',
       show: 'kPa',
+      stress: true,
       range: [0, 10000000],
       why: 'beyond any sand',
       note: 'To find the suction you may pull: the transverse strength of your own sand, from a test bar, divided by 3 or more (common practice, no source).',

@@ -11,6 +11,7 @@ export const cakeShear = defineFormula({
       sign: 'τ',
       unit: 'Pa',
       show: 'kPa',
+      stress: true,
       range: [0, 5000000],
       why: 'beyond any sand',
       note: 'To find the suction you may pull: the shear strength of your own sand divided by 3 or more (common practice, no source).',

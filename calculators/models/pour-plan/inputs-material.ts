@@ -8,6 +8,7 @@ interface Ask {
   readonly show?: UnitSymbol;
   readonly range: readonly [number, number];
   readonly unit?: UnitSymbol;
+  readonly stress?: true;
 }
 
 /** Why the ranges of a material's numbers end where they do. */
@@ -190,8 +191,9 @@ export const mouldInputs: Readonly<Record<string, Input>> = {
       name: 'Tensile strength',
       note: 'A wide guess: break a bar of your own.',
       range: [1, 50_000],
+      stress: true,
     },
-    'strength.shear': { name: 'Shear strength', range: [1, 50_000] },
+    'strength.shear': { name: 'Shear strength', range: [1, 50_000], stress: true },
     'temperature.limit': {
       name: 'Hottest the mould may be',
       note: 'Binders fail above it.',

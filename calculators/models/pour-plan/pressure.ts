@@ -11,7 +11,7 @@ import { atCavity } from '../../formulas/vacuum/at-cavity.ts';
 import { gauge } from '../../formulas/vacuum/gauge.ts';
 import { head as headOf } from '../../formulas/vacuum/head.ts';
 import type { Charge } from './charge.ts';
-import { say } from './say.ts';
+import { say, unitSaid } from './say.ts';
 import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
@@ -256,7 +256,7 @@ export function judgeGauge(working: Working, drive: Drive): Check[] {
   );
   state('gauge.reading', 'What the gauge must read', read, 'Pa', 'As chosen, below the air here.');
   const sizes = (): string =>
-    `The gauge must read ${say(read, 'kPa')}, that is ${say(read, 'inHg')}; here the pump reaches ${say(best, 'kPa')}`;
+    `The gauge must read ${say(read, 'kPa')}${unitSaid('kPa') === 'inHg' ? '' : `, that is ${say(read, 'inHg')}`}; here the pump reaches ${say(best, 'kPa')}`;
   return weigh(working, 'gauge', marginOf(best, read), () => ({
     shows: 'gauge.reading',
     title: 'The pump reaches it here',

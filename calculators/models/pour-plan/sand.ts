@@ -6,7 +6,7 @@ import { weight } from '../../formulas/sand/weight.ts';
 import { force } from '../../formulas/vacuum/force.ts';
 import { penetration } from '../../formulas/vacuum/penetration.ts';
 import type { Drive } from './pressure.ts';
-import { say } from './say.ts';
+import { say, stress } from './say.ts';
 import { marginOf, weigh } from './verdict.ts';
 import type { Working } from './working.ts';
 
@@ -51,8 +51,8 @@ export function judgeSand(working: Working): Check[] {
   const bends = byBending <= byShear;
   const sizes = (): string =>
     bends
-      ? `It bends with ${say(bending, 'kPa')} over a span of ${say(span, 'mm')} and breaks near ${say(tensile, 'kPa')}`
-      : `It shears with ${say(shear, 'kPa')} at the rim and breaks near ${say(shearing, 'kPa')}`;
+      ? `It bends with ${say(bending, 'kPa', 2, stress)} over a span of ${say(span, 'mm')} and breaks near ${say(tensile, 'kPa', 2, stress)}`
+      : `It shears with ${say(shear, 'kPa', 2, stress)} at the rim and breaks near ${say(shearing, 'kPa', 2, stress)}`;
   return weigh(working, 'sand', Math.min(byBending, byShear), () => ({
     shows: 'sand.bending',
     title: 'The sand stands the suction',

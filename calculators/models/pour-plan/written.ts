@@ -1,6 +1,7 @@
 import type { Input, ListInput, Model } from '../../core/model.ts';
 import { didYouMean } from '../../core/nearest.ts';
 import { readQuantity } from '../../core/quantity.ts';
+import { typedAndShown } from '../../core/shown.ts';
 
 /** Inputs as a reader wrote them: what is kept, shared and exported. What is absent stands at its start. */
 export type Written = Readonly<Record<string, WrittenCell | readonly WrittenRow[]>>;
@@ -27,7 +28,7 @@ function fault(input: One, entry: unknown): string | undefined {
     return `"${entry}" is not one of ${options.join(', ')}${didYouMean(entry, options)}`;
   }
   if (input.kind !== 'quantity' || entry.trim() === '') return undefined;
-  const reading = readQuantity(entry, { unit: input.unit, show: input.show });
+  const reading = readQuantity(typedAndShown(entry)[0], { unit: input.unit, show: input.show });
   return reading.ok ? undefined : `"${entry}": ${reading.message}`;
 }
 

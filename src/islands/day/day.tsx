@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Books } from '../form-entries.ts';
+import { readHabit } from '../habit.ts';
 import type { PlanReply, PlanRequest } from '../../workers/plan-run.ts';
 import { planFromFragment } from '../plan/sharing.ts';
 import { loadShelf, type Plan } from '../plan/store.ts';
@@ -16,7 +17,7 @@ export interface DayProps {
   readonly books: Books;
   readonly planPage: string;
   readonly logPage: string;
-  /** The day of the sample, worked when the page was built. */
+  /** The day of the sample as a metric workshop says it, worked when the page was built. */
   readonly first: readonly Screen[];
 }
 
@@ -30,15 +31,16 @@ const longWatch = 1800;
 const newId = (): string => `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}`;
 
 function work(plan: Plan, books: Books): Promise<readonly Screen[]> {
+  const habit = readHabit();
   const worker = new Worker(new URL('../../workers/plan-run.ts', import.meta.url), { type: 'module' });
   return new Promise<PlanReply>((resolve, reject) => {
     worker.addEventListener('message', ({ data }: MessageEvent<PlanReply>) => resolve(data));
     worker.addEventListener('error', () => reject(new Error('the plan’s worker did not start')));
-    worker.postMessage({ texts: plan.texts, books } satisfies PlanRequest);
+    worker.postMessage({ texts: plan.texts, books, habit } satisfies PlanRequest);
   })
     .then((reply) => {
       if (!reply) throw new Error('the plan has no answer');
-      return dayScreens(reply.values, reply.result);
+      return dayScreens(reply.values, reply.result, habit);
     })
     .finally(() => worker.terminate());
 }
@@ -66,7 +68,8 @@ export function PourDay({ books, planPage, logPage, first }: DayProps) {
     if (kept.loud) addEventListener('pointerdown', allowSound, { once: true });
     void photosOf(next.name).then(setPhotos);
     try {
-      setScreens(Object.keys(next.texts).length === 0 ? first : await work(next, books));
+      const known = Object.keys(next.texts).length === 0 && readHabit() === 'metric';
+      setScreens(known ? first : await work(next, books));
     } catch {
       setTrouble('This plan could not be worked out. Open it on the plan page and look at what it says.');
     }

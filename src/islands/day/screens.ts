@@ -1,6 +1,7 @@
 import type { Check, Result, Values } from '../../../calculators/core/model.ts';
 import { printQuantity } from '../../../calculators/core/print.ts';
-import { toSI, type UnitSymbol } from '../../../calculators/core/units.ts';
+import { habitUnit, type Habit } from '../../../calculators/core/shop-units.ts';
+import { fromSI, unit, type UnitSymbol } from '../../../calculators/core/units.ts';
 
 /** What is shown at one moment of the day: one decision, its number, what to tick. */
 export interface Screen {
@@ -28,17 +29,23 @@ export interface Clock {
 
 /**
  * The day of a pour from the worked plan: what the plan decided, in the order it is done. A number that does not
- * apply to this plan leaves its screen out.
+ * apply to this plan leaves its screen out. Numbers are said as the shop does; so must the sentences of the result be.
  */
-export function dayScreens(inputs: Values, { values, checks, notes }: Result): readonly Screen[] {
+export function dayScreens(
+  inputs: Values,
+  { values, checks, notes }: Result,
+  habit: Habit = 'metric',
+): readonly Screen[] {
   const of = (id: string): Check | undefined => checks.find((check) => check.id === id);
   const why = (...ids: readonly string[]): string[] => ids.flatMap((id) => of(id)?.why ?? []);
-  const print = (value: unknown, unit: UnitSymbol): string | undefined =>
-    typeof value === 'number' && Number.isFinite(value)
-      ? // 1135 °C is not 1140 °C to who stands at the furnace.
-        printQuantity(value, unit, unit === '°C' ? { figures: value > toSI(1000, '°C') ? 4 : 3 } : {})
-      : undefined;
-  const value = (name: string, unit: UnitSymbol): string | undefined => print(values[name], unit);
+  const print = (value: unknown, home: UnitSymbol): string | undefined => {
+    if (typeof value !== 'number' || !Number.isFinite(value)) return undefined;
+    const said = habitUnit(home, habit);
+    // 1135 °C is not 1140 °C to who stands at the furnace.
+    const hot = unit(said).kind === 'temperature' && fromSI(value, said) > 1000;
+    return printQuantity(value, said, { figures: hot ? 4 : 3 });
+  };
+  const value = (name: string, home: UnitSymbol): string | undefined => print(values[name], home);
   const failing = checks.filter(({ verdict }) => verdict === 'fails');
   const inKiln = values['kiln.total'] !== undefined;
   const suction = (values['suction'] ?? 0) > 0;
@@ -98,10 +105,10 @@ export function dayScreens(inputs: Values, { values, checks, notes }: Result): r
       ticks: ['The joint is tight all round', 'The weight rests on the flask, not on the sprue'],
     })),
     suction
-      ? need(value('gauge.reading', 'kPa'), (kilopascals) => ({
+      ? need(value('gauge.reading', 'kPa'), (reading) => ({
           id: 'gauge',
           title: 'What the gauge must show',
-          number: `${kilopascals} · ${value('gauge.reading', 'inHg')}`,
+          number: reading.endsWith('inHg') ? reading : `${reading} · ${value('gauge.reading', 'inHg')}`,
           says: why('gauge', 'sand'),
           ticks: [
             'A dry catch pot stands between flask and pump',

@@ -1,9 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
-import { plainNumber } from '../../../calculators/core/print.ts';
+import { plainNumber, unitLabel } from '../../../calculators/core/print.ts';
 import { readQuantity } from '../../../calculators/core/quantity.ts';
+import { habitUnit } from '../../../calculators/core/shop-units.ts';
 import { fromSI, type UnitSymbol } from '../../../calculators/core/units.ts';
 import type { Found, FoundSection, Pour } from '../../../calculators/pour-log/record.ts';
 import type { DayDraft } from '../day/draft.ts';
+import { readHabit } from '../habit.ts';
 import { loadShelf } from '../plan/store.ts';
 import { smallPhoto } from '../small-photo.ts';
 import { newMark } from './keep.ts';
@@ -11,6 +13,7 @@ import { newMark } from './keep.ts';
 interface Asked {
   readonly name: string;
   readonly label: string;
+  /** At home; a shop writes it down in its own. */
   readonly unit: UnitSymbol;
   readonly in: 'did' | 'found';
 }
@@ -41,25 +44,29 @@ interface Row {
   readonly modulus: string;
   readonly froze: string;
   readonly margin: string;
+  /** The section these texts were made from. */
+  readonly from?: FoundSection;
 }
 
 const shown = (si: number | undefined, unit: UnitSymbol): string =>
   si === undefined ? '' : plainNumber(fromSI(si, unit), { figures: 4 });
 
-const rowOf = (one: FoundSection): Row => ({
+const rowOf = (one: FoundSection, length: UnitSymbol): Row => ({
   name: one.name,
   filled: one.filled,
-  modulus: shown(one.modulus, 'mm'),
+  modulus: shown(one.modulus, length),
   froze: shown(one.froze, 's'),
   margin: shown(one.margin, '1'),
+  from: one,
 });
 
 const emptyRow: Row = { name: '', filled: 'not looked at', modulus: '', froze: '', margin: '' };
 const mostPhotos = 6;
 
-/** What a text says in SI: nothing when it is empty, a sentence when it is no number. */
-function read(text: string, unit: UnitSymbol, label: string): number | undefined | string {
+/** What a text says in SI: nothing when it is empty, a sentence when it is no number. One left as it stood is `was`. */
+function read(text: string, unit: UnitSymbol, label: string, was?: number): number | undefined | string {
   if (text.trim() === '') return undefined;
+  if (was !== undefined && text === shown(was, unit)) return was;
   const reading = readQuantity(text, { unit, show: unit });
   return reading.ok ? reading.value : `${label}: ${reading.message}`;
 }
@@ -79,15 +86,16 @@ export function PourForm(props: {
   const [plan, setPlan] = useState(pour?.plan ?? { name: draft?.plan ?? '', inputs: {} });
   const [predicted, setPredicted] = useState(pour?.predicted ?? {});
   const [day, setDay] = useState(pour?.day ?? draft?.day ?? new Date().toISOString().slice(0, 10));
+  const [habit] = useState(readHabit);
+  const length = habitUnit('mm', habit);
+  const before = ({ name, in: place }: Asked): number | undefined =>
+    (pour?.[place] as Readonly<Record<string, number | undefined>> | undefined)?.[name];
   const [texts, setTexts] = useState<Readonly<Record<string, string>>>(() =>
-    Object.fromEntries(
-      asked.map(({ name, unit, in: place }) => [
-        name,
-        shown((pour?.[place] as Readonly<Record<string, number | undefined>> | undefined)?.[name], unit),
-      ]),
-    ),
+    Object.fromEntries(asked.map((one) => [one.name, shown(before(one), habitUnit(one.unit, habit))])),
   );
-  const [rows, setRows] = useState<readonly Row[]>(pour?.found.sections.map(rowOf) ?? [emptyRow]);
+  const rowsOf = (sections: readonly FoundSection[]): readonly Row[] =>
+    sections.map((one) => rowOf(one, length));
+  const [rows, setRows] = useState<readonly Row[]>(pour ? rowsOf(pour.found.sections) : [emptyRow]);
   const [defects, setDefects] = useState<readonly string[]>(pour?.found.defects ?? []);
   const [note, setNote] = useState(pour?.found.note ?? draft?.note ?? '');
   const [photos, setPhotos] = useState<readonly string[]>(pour?.found.photos ?? draft?.photos ?? []);
@@ -104,7 +112,7 @@ export function PourForm(props: {
     const { predictionOf } = await import('./prediction.ts');
     const found = predictionOf(chosen.texts, books as never);
     setPredicted(found.values);
-    if (found.sections.length > 0) setRows(found.sections.map(rowOf));
+    if (found.sections.length > 0) setRows(rowsOf(found.sections));
   }
 
   useEffect(() => {
@@ -113,8 +121,8 @@ export function PourForm(props: {
 
   function keep(): void {
     const problems: string[] = [];
-    const number = (text: string, unit: UnitSymbol, label: string): number | undefined => {
-      const value = read(text, unit, label);
+    const number = (text: string, unit: UnitSymbol, label: string, was?: number): number | undefined => {
+      const value = read(text, unit, label, was);
       if (typeof value !== 'string') return value;
       problems.push(value);
       return undefined;
@@ -125,7 +133,10 @@ export function PourForm(props: {
       some(
         asked
           .filter((one) => one.in === place)
-          .map(({ name, unit, label }) => [name, number(texts[name] ?? '', unit, label)] as const),
+          .map((one) => {
+            const unit = habitUnit(one.unit, habit);
+            return [one.name, number(texts[one.name] ?? '', unit, one.label, before(one))] as const;
+          }),
       );
     const sections = rows
       .filter(({ name }) => name.trim() !== '')
@@ -133,9 +144,9 @@ export function PourForm(props: {
         name: row.name.trim(),
         filled: row.filled,
         ...some([
-          ['modulus', number(row.modulus, 'mm', `${row.name}, modulus`)],
-          ['froze', number(row.froze, 's', `${row.name}, time to freeze`)],
-          ['margin', number(row.margin, '1', `${row.name}, margin`)],
+          ['modulus', number(row.modulus, length, `${row.name}, modulus`, row.from?.modulus)],
+          ['froze', number(row.froze, 's', `${row.name}, time to freeze`, row.from?.froze)],
+          ['margin', number(row.margin, '1', `${row.name}, margin`, row.from?.margin)],
         ]),
       }));
     if (plan.name.trim() === '') problems.push('The part needs a name.');
@@ -203,7 +214,7 @@ export function PourForm(props: {
               .filter((one) => one.in === place)
               .map(({ name, label, unit }) => (
                 <label>
-                  {label}, {unit}
+                  {label}, {unitLabel(habitUnit(unit, habit))}
                   <input
                     type="text"
                     inputMode="decimal"
@@ -246,7 +257,7 @@ export function PourForm(props: {
             {(
               [
                 ['froze', 'Solid after, s'],
-                ['modulus', 'Modulus, mm'],
+                ['modulus', `Modulus, ${length}`],
                 ['margin', 'Margin planned'],
               ] as const
             ).map(([name, label]) => (

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
-import { printNumber, printWithSpread } from '../../../calculators/core/print.ts';
+import { printNumber, printQuantity } from '../../../calculators/core/print.ts';
+import { habitUnit } from '../../../calculators/core/shop-units.ts';
+import { quantity } from '../../../calculators/core/quantity.ts';
 import {
   fewest,
   metalOf,
@@ -10,6 +12,7 @@ import {
   type Own,
 } from '../../../calculators/pour-log/fits.ts';
 import type { Pour } from '../../../calculators/pour-log/record.ts';
+import { readHabit } from '../habit.ts';
 
 /** What the book says, beside which your own number always stands. */
 export interface BookValues {
@@ -69,8 +72,9 @@ export function Learned(props: {
           Your mould constant is <strong>{perMm(constant.value)}</strong> ({perMm(constant.low)} to{' '}
           {perMm(constant.high)}), from {constant.count} timed sections. Worked from the books for silicon
           bronze in clay-bonded sand it is {perMm(book.constant[0])} in a cold mould and{' '}
-          {perMm(book.constant[1])} at 180 °C. {more(constant, 'timed sections')} Time thick and thin sections
-          alike: if the constant drifts with thickness, the square does not hold for you.{' '}
+          {perMm(book.constant[1])} at {printQuantity(quantity('180 °C'), habitUnit('°C', readHabit()))}.{' '}
+          {more(constant, 'timed sections')} Time thick and thin sections alike: if the constant drifts with
+          thickness, the square does not hold for you.{' '}
           <button
             type="button"
             class="on-screen"
@@ -147,6 +151,7 @@ function Compared({ pours }: { readonly pours: readonly Pour[] }) {
     ({ predicted, found }) => predicted['part.mass'] !== undefined && found.casting !== undefined,
   );
   if (rows.length === 0) return null;
+  const mass = habitUnit('g', readHabit());
   return (
     <details>
       <summary>Planned against found</summary>
@@ -166,8 +171,8 @@ function Compared({ pours }: { readonly pours: readonly Pour[] }) {
               <tr key={id}>
                 <td>{day}</td>
                 <td>{plan.name}</td>
-                <td>{printWithSpread(predicted['part.mass']!, 'g', 0)}</td>
-                <td>{printWithSpread(found.casting!, 'g', 0)}</td>
+                <td>{printQuantity(predicted['part.mass']!, mass)}</td>
+                <td>{printQuantity(found.casting!, mass)}</td>
                 <td>
                   {found.sections.filter(({ filled }) => filled === 'full').length} of {found.sections.length}
                 </td>

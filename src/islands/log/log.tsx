@@ -1,8 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { plainNumber } from '../../../calculators/core/print.ts';
+import { habitUnit } from '../../../calculators/core/shop-units.ts';
+import { fromSI } from '../../../calculators/core/units.ts';
 import { mergePours, settled, type Conflict } from '../../../calculators/pour-log/merge.ts';
 import { readLog, writeLog, type Pour } from '../../../calculators/pour-log/record.ts';
 import type { DayDraft } from '../day/draft.ts';
 import { fromFragment } from '../fragment.ts';
+import { readHabit } from '../habit.ts';
 import { loadShelf, saveShelf, withOpen } from '../plan/store.ts';
 import { keepPours, newMark, onOtherTab, readKept } from './keep.ts';
 import type { BookValues } from './learned.tsx';
@@ -352,14 +356,16 @@ export function PourLog({ book, defects, books }: LogProps) {
   );
 }
 
-const grams = (kg: number): string => `${Number((1000 * kg).toPrecision(4))} g`;
-
 function lineOf({ did, found }: Pour): string {
+  const habit = readHabit();
+  const [scale, small] = [habitUnit('°C', habit), habitUnit('g', habit)];
+  const degrees = (kelvin: number): string => `${Math.round(fromSI(kelvin, scale))} ${scale}`;
+  const mass = (kg: number): string => `${plainNumber(fromSI(kg, small), { figures: 4 })} ${small}`;
   const parts = [
-    did.metal === undefined ? '' : `metal ${Math.round(did.metal - 273.15)} °C`,
-    did.mould === undefined ? '' : `mould ${Math.round(did.mould - 273.15)} °C`,
-    did.charge === undefined ? '' : `charge ${grams(did.charge)}`,
-    found.casting === undefined ? '' : `casting ${grams(found.casting)}`,
+    did.metal === undefined ? '' : `metal ${degrees(did.metal)}`,
+    did.mould === undefined ? '' : `mould ${degrees(did.mould)}`,
+    did.charge === undefined ? '' : `charge ${mass(did.charge)}`,
+    found.casting === undefined ? '' : `casting ${mass(found.casting)}`,
     ...found.sections.map(({ name, filled }) =>
       filled === 'full' || filled === 'not looked at'
         ? ''

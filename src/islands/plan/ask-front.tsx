@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { printNumber } from '../../../calculators/core/print.ts';
+import type { Habit } from '../../../calculators/core/shop-units.ts';
 import type { Beside } from '../../../calculators/models/front/beside-plan.ts';
 import type { FrontReply, FrontRequest } from '../../workers/plan-front.ts';
 import type { Books, Texts } from '../form-entries.ts';
@@ -11,6 +12,7 @@ export function AskFront(props: {
   /** Changes when the plan does: an answer to other numbers is taken away. */
   readonly of: string;
   readonly blocked: boolean;
+  readonly habit: Habit;
 }) {
   const [reply, setReply] = useState<FrontReply>();
   const [working, setWorking] = useState(false);
@@ -42,7 +44,11 @@ export function AskFront(props: {
         setReply(data);
         end();
       };
-      made.postMessage({ texts: props.texts, books: props.books } satisfies FrontRequest);
+      made.postMessage({
+        texts: props.texts,
+        books: props.books,
+        habit: props.habit,
+      } satisfies FrontRequest);
     } catch {
       fail();
     }

@@ -9,11 +9,12 @@ import { substituted } from '../../../calculators/core/typeset.ts';
 import { fromSI, toSI, type UnitSymbol } from '../../../calculators/core/units.ts';
 import type { Outcome } from '../../workers/plan-outcome.ts';
 import { sentence } from '../field.tsx';
+import type { UnitOf } from '../form-entries.ts';
 
 /** A formula as the working needs it. */
 export type Equation = Pick<Formula, 'id' | 'title' | 'equation' | 'empirical'> & {
   readonly symbols: Readonly<
-    Record<string, Pick<SymbolSpec, 'name' | 'sign' | 'unit' | 'show' | 'constant'>>
+    Record<string, Pick<SymbolSpec, 'name' | 'sign' | 'unit' | 'show' | 'constant' | 'stress'>>
   >;
 };
 export type Equations = Readonly<Record<string, Equation>>;
@@ -101,6 +102,8 @@ export interface WorkedProps {
   readonly outputs: Readonly<Record<string, Output>>;
   /** The name of an input or of a number of the plan. */
   readonly nameOf: (name: string) => string;
+  /** The unit the shop says a number in, from the one at home. */
+  readonly saidIn: UnitOf;
   /** The outcome is the one in the page as it was built, with its working for readers without script. */
   readonly built: boolean;
 }
@@ -174,21 +177,25 @@ export function chanceText(chance: number): string {
 }
 
 /** The unit of the bench: the plan's own for the number, else the formula's. */
-function unitOf(step: Step, output: Output | undefined, equation: Equation | undefined): UnitSymbol {
-  const found = step.find === undefined ? undefined : equation?.symbols[step.find];
-  return output?.show ?? found?.show ?? step.unit ?? output?.unit ?? '1';
+function benchUnit(step: Step, output: Output | undefined, found: SymbolSpec | undefined): UnitSymbol {
+  const plain = step.unit === 'Pa' ? 'kPa' : step.unit;
+  return output?.show ?? found?.show ?? plain ?? output?.unit ?? '1';
 }
 
 function amountOf(
   step: Step,
-  { outcome, equations, outputs }: Pick<WorkedProps, 'outcome' | 'equations' | 'outputs'>,
+  { outcome, equations, outputs, saidIn }: Pick<WorkedProps, 'outcome' | 'equations' | 'outputs' | 'saidIn'>,
 ): string {
-  const symbol = unitOf(step, outputs[step.id], equations[step.formula ?? '']);
+  const output = outputs[step.id];
+  const found = equations[step.formula ?? '']?.symbols[step.find ?? ''];
+  const home = benchUnit(step, output, found);
   const spread = outcome.spreads[step.id];
   const written = (unit: UnitSymbol): string =>
     spread ? printWithSpread(step.value!, unit, [spread.low, spread.high]) : printQuantity(step.value!, unit);
   // The form asks for suction in kilopascals; many gauges show inches of mercury.
-  return symbol === 'inHg' ? `${written('kPa')}, ${printQuantity(step.value!, 'inHg')}` : written(symbol);
+  return home === 'inHg' && saidIn('kPa') === 'kPa'
+    ? `${written('kPa')}, ${printQuantity(step.value!, 'inHg')}`
+    : written(saidIn(home, output ?? found));
 }
 
 const raised = (text: string): string =>
@@ -207,7 +214,7 @@ function typeset(id: string): string {
 }
 
 function StepLine(props: WorkedProps & { readonly step: Step }) {
-  const { step, cards } = props;
+  const { step, cards, saidIn } = props;
   const equation = props.equations[step.formula ?? ''];
   const [html, setHtml] = useState('');
   useEffect(() => {
@@ -255,7 +262,7 @@ function StepLine(props: WorkedProps & { readonly step: Step }) {
             .filter(([symbol]) => symbol !== find && specs[symbol])
             .map(([symbol, value]) => {
               const spec = specs[symbol]!;
-              return `${spec.name} ${printQuantity(value, spec.show ?? spec.unit)}`;
+              return `${spec.name} ${printQuantity(value, saidIn(spec.show ?? spec.unit, spec))}`;
             })
             .join(', ')}
         </p>

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { habitUnit, type Habit } from '../../../calculators/core/shop-units.ts';
 import type { Books, Form, Inputs } from '../form-entries.ts';
 import { inputLine, type MaterialName } from '../model-form.tsx';
 
@@ -14,6 +15,7 @@ export function Paper(props: {
   readonly name: string;
   readonly version: string;
   readonly qr: { readonly link: string; readonly svg: string } | undefined;
+  readonly habit: Habit;
 }) {
   const [day, setDay] = useState('');
   useEffect(() => {
@@ -22,7 +24,8 @@ export function Paper(props: {
     addEventListener('beforeprint', stamp);
     return () => removeEventListener('beforeprint', stamp);
   }, []);
-  const { name, version, qr } = props;
+  const { name, version, qr, habit } = props;
+  const [degrees, mass] = [habitUnit('°C', habit), habitUnit('g', habit)];
   return (
     <div class="paper on-paper">
       {qr !== undefined && qr.svg !== '' && (
@@ -38,7 +41,9 @@ export function Paper(props: {
         <p>
           {day}. Version {version}.{qr !== undefined && ' The square opens this plan with its numbers.'}
         </p>
-        <p class="found">Poured on ……………… Mould ……… °C Metal ……… °C Gauge ……… Weighed ……… g</p>
+        <p class="found">
+          Poured on ……………… Mould ……… {degrees} Metal ……… {degrees} Gauge ……… Weighed ……… {mass}
+        </p>
       </div>
     </div>
   );

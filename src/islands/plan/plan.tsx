@@ -1,7 +1,19 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Outcome, Reply } from '../../workers/plan-outcome.ts';
+import { habitUnit, type Habit } from '../../../calculators/core/shop-units.ts';
+import type { Outcome, Reply, Request } from '../../workers/plan-outcome.ts';
 import { sentence } from '../field.tsx';
-import { formFrom, textsOf, unreadable, type Books, type Form } from '../form-entries.ts';
+import {
+  formFrom,
+  formIn,
+  inputsIn,
+  textsOf,
+  unreadable,
+  type Books,
+  type Form,
+  type UnitOf,
+} from '../form-entries.ts';
+import { readHabit } from '../habit.ts';
+import { HabitChoice } from '../habit-choice.tsx';
 import { atBuild, inTurn, Later, turnsTaken } from '../later.tsx';
 import { ModelForm } from '../model-form.tsx';
 import { AskFront } from './ask-front.tsx';
@@ -48,8 +60,9 @@ const after = ['release', 'last', 'cool', 'weigh.water'];
 
 interface Shown {
   readonly outcome: Outcome;
-  /** The texts it was worked from. */
+  /** The habit and the texts it was worked from. */
   readonly from: string;
+  readonly habit: Habit;
 }
 
 /** The pour plan: several plans kept on the device, one open, every decision with its reason and its working. */
@@ -65,7 +78,9 @@ export function PourPlan() {
 
 function OpenPlan() {
   const props = useMemo(unpacked, []);
-  const { inputs, books } = props;
+  const { books } = props;
+  const [habit, setHabit] = useState<Habit>('metric');
+  const inputs = useMemo(() => inputsIn(props.inputs, habit), [habit]);
   const [shelf, setShelf] = useState<Shelf>({ plans: [sample], open: 0 });
   const [form, setForm] = useState<Form>({});
   const [awake, setAwake] = useState(false);
@@ -73,18 +88,24 @@ function OpenPlan() {
   const [problems, setProblems] = useState<readonly string[]>([]);
   const [said, setSaid] = useState('');
   const [undo, setUndo] = useState<Shelf>();
-  const [shown, setShown] = useState<Shown>({ outcome: props.initial, from: '{}' });
+  const [shown, setShown] = useState<Shown>({
+    outcome: props.initial,
+    from: keyOf('metric', {}),
+    habit: 'metric',
+  });
   const [qr, setQr] = useState<{ readonly link: string; readonly svg: string }>();
   const touched = useRef(false);
+  const now = useRef({ habit, inputs });
+  now.current = { habit, inputs };
 
   const open = shelf.plans[shelf.open]!;
-  const key = useMemo(() => JSON.stringify(open.texts), [open.texts]);
+  const key = useMemo(() => keyOf(habit, open.texts), [habit, open.texts]);
   const unread = useMemo(() => unreadable(inputs, form, books), [form]);
 
   /** Shows another shelf: the form follows the plan that is open in it. */
   const show = (next: Shelf): void => {
     setShelf(next);
-    setForm(formFrom(inputs, next.plans[next.open]!.texts));
+    setForm(formFrom(now.current.inputs, next.plans[next.open]!.texts));
   };
   const deed = (next: Shelf, message: string, back?: Shelf): void => {
     touched.current = true;
@@ -94,6 +115,9 @@ function OpenPlan() {
   };
 
   useEffect(() => {
+    const wanted = readHabit();
+    now.current = { habit: wanted, inputs: inputsIn(props.inputs, wanted) };
+    setHabit(wanted);
     const loaded = loadShelf(sample);
     if (loaded.shelf.plans[0] !== sample) show(loaded.shelf);
     if (loaded.problems.length > 0) setProblems(loaded.problems);
@@ -104,9 +128,9 @@ function OpenPlan() {
       const { plan } = found;
       if (!plan) return;
       touched.current = true;
-      setShelf((now) => {
-        const next = withPlan(now, plan);
-        setForm(formFrom(inputs, next.plans[next.open]!.texts));
+      setShelf((held) => {
+        const next = withPlan(held, plan);
+        setForm(formFrom(now.current.inputs, next.plans[next.open]!.texts));
         return next;
       });
       setSaid(`“${plan.name}” came with the link and is kept beside your other plans.`);
@@ -115,11 +139,11 @@ function OpenPlan() {
       if (event.key !== shelfKey || event.newValue === null) return;
       // Another tab changed the plans: follow it, and stay on the plan of this name.
       touched.current = false;
-      setShelf((now) => {
+      setShelf((held) => {
         const theirs = shelfFrom(event.newValue!, sample).shelf;
-        const here = theirs.plans.findIndex(({ name }) => name === now.plans[now.open]!.name);
+        const here = theirs.plans.findIndex(({ name }) => name === held.plans[held.open]!.name);
         const next = { ...theirs, open: here < 0 ? theirs.open : here };
-        setForm(formFrom(inputs, next.plans[next.open]!.texts));
+        setForm(formFrom(now.current.inputs, next.plans[next.open]!.texts));
         return next;
       });
     };
@@ -146,8 +170,9 @@ function OpenPlan() {
   }, [shelf]);
 
   const blocked = unread.length > 0;
-  const works = useOutcomes(books, key, open.texts, blocked || key === shown.from, (outcome, from) =>
-    setShown({ outcome, from }),
+  const asked = { key, texts: open.texts, habit };
+  const works = useOutcomes(books, asked, blocked || key === shown.from, (outcome, from) =>
+    setShown({ outcome, from, habit: now.current.habit }),
   );
   const stale = blocked || works.failed;
 
@@ -168,6 +193,12 @@ function OpenPlan() {
     setForm(next);
     setShelf(withOpen(shelf, { ...open, texts: textsOf(inputs, next, books) }));
     setQr(undefined);
+  };
+
+  /** What was typed is shown in the units of the shop too, and kept as it was typed. */
+  const measureIn = (wanted: Habit): void => {
+    setHabit(wanted);
+    if (Object.keys(form).length > 0) change(formIn(inputsIn(props.inputs, wanted), form));
   };
 
   const bring = async (file: File): Promise<void> => {
@@ -218,13 +249,14 @@ function OpenPlan() {
   const lines = useMemo(() => {
     const { equations, outputs, cards } = props;
     const built = outcome.result === props.initial.result;
-    const worked = { outcome, equations, outputs, cards, nameOf, built };
+    const saidIn: UnitOf = (home, role) => habitUnit(home, shown.habit, role);
+    const worked = { outcome, equations, outputs, cards, nameOf, saidIn, built };
     const known = (name: string): boolean =>
       outcome.result.steps.some(({ id, value }) => id === name && value !== undefined);
     const figures = (names: readonly string[]) => (
       <ul class="figures">
         {names.filter(known).map((name) => (
-          <Later key={name} as="li" class="figure" on={[outcome.result, outcome.trials, nameOf]}>
+          <Later key={name} as="li" class="figure" on={[outcome.result, outcome.trials, nameOf, shown.habit]}>
             {() => <NumberRow name={name} {...worked} />}
           </Later>
         ))}
@@ -241,7 +273,7 @@ function OpenPlan() {
               class="decision"
               id={`decision-${check.id}`}
               data-verdict={check.verdict}
-              on={[check, outcome.changes[check.id], outcome.trials, nameOf]}
+              on={[check, outcome.changes[check.id], outcome.trials, nameOf, shown.habit]}
             >
               {() => <Decision check={check} {...worked} />}
             </Later>
@@ -251,7 +283,7 @@ function OpenPlan() {
       safe: figures(safe),
       after: figures(after),
     };
-  }, [outcome, nameOf]);
+  }, [outcome, nameOf, shown.habit]);
   const first =
     outcome.result.checks.find(({ verdict }) => verdict === 'fails') ??
     outcome.result.checks.find(({ verdict }) => verdict === 'close');
@@ -313,7 +345,7 @@ function OpenPlan() {
         )}
       </p>
 
-      <Paper name={open.name} qr={qr} version={props.version} />
+      <Paper name={open.name} qr={qr} version={props.version} habit={habit} />
 
       <section class="tally" aria-label="How it stands">
         <p class="counts">
@@ -347,15 +379,18 @@ function OpenPlan() {
         as="section"
         class="questions on-screen"
         aria-labelledby="questions"
-        on={[form, withSpread, shelf, undo]}
+        on={[form, inputs, withSpread, shelf, undo]}
       >
         {() => (
           <>
             <div class="head">
               <h2 id="questions">What you are casting</h2>
-              <button type="button" aria-pressed={withSpread} onClick={() => setWithSpread(!withSpread)}>
-                ± spread
-              </button>
+              <p class="deeds">
+                <button type="button" aria-pressed={withSpread} onClick={() => setWithSpread(!withSpread)}>
+                  ± spread
+                </button>
+                <HabitChoice habit={habit} onChange={measureIn} />
+              </p>
             </div>
             <ModelForm
               id="plan"
@@ -387,7 +422,7 @@ function OpenPlan() {
             </section>
             <h3>After the pour</h3>
             {lines.after}
-            <AskFront texts={open.texts} books={books} of={key} blocked={!awake || stale} />
+            <AskFront texts={open.texts} books={books} of={key} blocked={!awake || stale} habit={habit} />
             <AskSolver
               texts={open.texts}
               books={books}
@@ -415,7 +450,7 @@ function OpenPlan() {
         )}
       </Later>
 
-      <Later class="paper-inputs" on={[form]}>
+      <Later class="paper-inputs" on={[form, inputs]}>
         {() => <PaperInputs inputs={inputs} form={form} books={books} materials={props.materials} />}
       </Later>
       {/* Last, so that the plan is read while this is on its way. */}
@@ -423,6 +458,9 @@ function OpenPlan() {
     </div>
   );
 }
+
+/** What an outcome is worked from: its sentences are in the units of the shop. */
+const keyOf = (habit: Habit, texts: Plan['texts']): string => `${habit} ${JSON.stringify(texts)}`;
 
 /** Goes to a decision without writing its anchor over a shared plan in the address. */
 function reveal(event: Event, id: string): void {
@@ -452,8 +490,7 @@ function summaryOf({ holds, close, fails }: Counts): string {
 /** Works the plan off the main thread whenever its texts change; `put` gets the answer, then the fuller ones. */
 function useOutcomes(
   books: Books,
-  key: string,
-  texts: Plan['texts'],
+  { key, texts, habit }: { readonly key: string; readonly texts: Plan['texts']; readonly habit: Habit },
   idle: boolean,
   put: (outcome: Outcome, from: string) => void,
 ): { readonly failed: boolean } {
@@ -485,7 +522,7 @@ function useOutcomes(
     const wait = setTimeout(() => {
       asked.current = { number: asked.current.number + 1, key };
       try {
-        start().postMessage({ asked: asked.current.number, texts });
+        start().postMessage({ asked: asked.current.number, texts, habit } satisfies Request);
       } catch {
         setFailed(true);
       }
