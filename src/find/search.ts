@@ -1,7 +1,7 @@
 import type { FindIndex } from './build.ts';
 import { kinds, type Kind } from './document.ts';
 import { othersFor } from './synonyms.ts';
-import { asSign, edits, withoutSizes, wordsOf } from './words.ts';
+import { asSign, edits, enoughOf, withoutSizes, wordsOf } from './words.ts';
 
 export interface Found {
   readonly kind: Kind;
@@ -81,7 +81,8 @@ export function searchOf(index: FindIndex): Search {
   const surest = new Float64Array(count);
 
   return (typed, limit = 12) => {
-    const asked = wordsOf(withoutSizes(typed));
+    const enough = enoughOf(typed);
+    const asked = wordsOf(enough ?? withoutSizes(typed));
     const scores = new Float64Array(count);
     const hits = new Float64Array(count);
     let parts = 0;
@@ -108,6 +109,10 @@ export function searchOf(index: FindIndex): Search {
       const [nearest] = [...candidates].sort(([, a], [, b]) => b - a);
       return nearest ? words[nearest[0]]! : word;
     });
+    // The rest of such a question only tells pages apart that answer it alike.
+    if (enough !== undefined)
+      for (const word of wordsOf(withoutSizes(typed)))
+        if (!asked.includes(word)) gather(meant(word, true), 0.1);
     const sign = asSign(typed);
     const signAt = sign === undefined ? undefined : at.get(sign);
     if (signAt !== undefined) {

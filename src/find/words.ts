@@ -92,6 +92,24 @@ export function withoutSizes(typed: string): string {
   return wordsOf(rest).length > 0 ? rest : typed;
 }
 
+const mass =
+  /(^|\s)[\d.,/]+\s*(?:k?g|grams?|kilos?|ozt?|ounces?|dwt|pennyweights?|lbs?|pounds?)(?=[\s,?]|$)/i;
+const suffices = /\b(?:enough|sufficient|suffices?|too little)\b|\bwill\b.*\bdo\b/;
+const metals =
+  /\b(?:metal|bronze|silver|sterling|gold|brass|gunmetal|copper|aluminium|zinc|tin|pewter|alloy)\b/;
+const otherStuff =
+  /\b(?:sand|investment|plaster|powder|water|wax|resin|slurry|weights?|propane|gas|charcoal|flux)\b/;
+
+/**
+ * What is asked for when somebody asks whether an amount is enough: of metal, unless another stuff is named. What it
+ * is to be enough for, the seal or the latch, is then not the matter. Nothing for any other question.
+ */
+export function enoughOf(typed: string): string | undefined {
+  const plain = folded(typed);
+  if (!suffices.test(plain) || otherStuff.test(plain)) return undefined;
+  return mass.test(plain) || metals.test(plain) ? 'enough metal' : undefined;
+}
+
 /** A symbol or a unit as one word, whatever stands in it: `V/A`, `T_m`, `m/s²`. */
 export function signWord(sign: string): string {
   return `=${folded(sign).replace(/[\s_{}^·]/g, '')}`;

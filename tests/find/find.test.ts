@@ -6,7 +6,7 @@ import { buildIndex } from '../../src/find/build.ts';
 import { gather } from '../../src/find/gather.ts';
 import { searchOf } from '../../src/find/search.ts';
 import { asSign, edits, signWord, stem, wordsOf } from '../../src/find/words.ts';
-import { findQueries } from '../site/find-queries.ts';
+import { amountQueries, findQueries } from '../site/find-queries.ts';
 
 const documents = gather(fileURLToPath(new URL('../..', import.meta.url)));
 const index = buildIndex(documents);
@@ -73,6 +73,10 @@ describe('the search', () => {
       return found[0]?.split(' ')[0] === first ? [] : [{ typed, first, found }];
     });
     expect(missed.length, JSON.stringify(missed, null, 1)).toBeLessThanOrEqual(3);
+  });
+
+  it.each(Object.entries(amountQueries))('leads “%s” to %s among the first three', (typed, wanted) => {
+    expect(search(typed, 3).map(({ path }) => path)).toContain(wanted);
   });
 
   it('answers while a word is still being typed', () => {

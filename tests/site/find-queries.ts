@@ -67,6 +67,21 @@ const rows = {
   firescale: 'defects/#firestain',
 };
 
+/** Questions after an amount: the page that must be among the first three. */
+export const amountQueries: Readonly<Record<string, string>> = {
+  '45 dwt sterling enough for the seal': 'formulas/charge/total/',
+  'is 1.5 oz enough for the latch': 'formulas/charge/total/',
+  'have I enough bronze': 'formulas/charge/total/',
+  'will 300 g do for two castings': 'formulas/charge/total/',
+  'do I have enough silver for a ring': 'formulas/charge/total/',
+  'is 2 lb of gunmetal sufficient': 'formulas/charge/total/',
+  'does 0.5 kg suffice for the lamp shield': 'formulas/charge/total/',
+  'enough aluminum for the pointer': 'formulas/charge/total/',
+  // Another stuff is asked for.
+  'have I enough sand for the flask': 'formulas/sand/bulk/',
+  'weights enough on the cope': 'formulas/sand/weight/',
+};
+
 export const findQueries: readonly FindQuery[] = Object.entries(rows).map(([typed, first]) => ({
   typed,
   first,

@@ -195,3 +195,65 @@ test('the metal, followed from the gate, stands beside the quick sums and says w
   await front.getByRole('button').click();
   await expect(front.locator('li').first()).toContainText('does not enter', { timeout: 30_000 });
 });
+
+test('the plan, its sheet and its day follow the units of the shop, and what was typed stays', async ({
+  page,
+}) => {
+  await open(page);
+  const units = page.getByLabel('Units everywhere');
+  const mould = page.getByRole('textbox', { name: /^Mould temperature/ }).first();
+  await suction(page).fill('21');
+  await expect(decision(page, 'gauge')).toContainText('must read 21 kPa');
+  const verdicts = (): Promise<string[]> =>
+    page
+      .locator('.decision')
+      .evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset['verdict']!));
+  const [before, metric] = [await verdicts(), await mould.inputValue()];
+  await units.selectOption('us');
+  // 21 kPa is 6.20 inHg of 3.38639 kPa: NIST Special Publication 811, Appendix B.8.
+  await expect(suction(page)).toHaveValue('6.2');
+  await expect(decision(page, 'gauge')).toContainText('must read 6.2 inHg');
+  await expect(decision(page, 'sand')).toContainText('psi');
+  await expect(page.locator('.decision .why', { hasText: /\d.(?:°C|kPa|mm|g|kg)\b/ })).toHaveCount(0);
+  await expect(page.locator('.figures .amount', { hasText: /\d.(?:°C|kPa|mm|g|kg)\b/ })).toHaveCount(0);
+  expect(await verdicts()).toEqual(before);
+  const fahrenheit = Number(await mould.inputValue());
+  expect(((fahrenheit - 32) * 5) / 9).toBeCloseTo(Number(metric), 0);
+  await mould.fill('160 C');
+  await mould.blur();
+  await expect(mould).toHaveValue('160');
+  await page.reload();
+  await expect(page.locator('.plan')).toHaveAttribute('data-awake', 'true');
+  await expect(suction(page)).toHaveValue('6.2');
+  await expect(mould).toHaveValue('160');
+  await expect(page.getByLabel('unit of Mould temperature')).toHaveValue('°C');
+  const kept = await page.evaluate(() => localStorage.getItem('warm-mould:plans:1'));
+  expect(kept).toContain('21 kPa');
+  expect(kept).toContain('~ inHg');
+  expect(kept).toContain('160 °C');
+  await expect(page.locator('.paper .found')).toContainText('°F');
+
+  await page.goto('pour-day/');
+  while ((await page.getByRole('heading', { level: 2 }).textContent()) !== 'What the gauge must show')
+    await page.getByRole('button', { name: 'Next' }).click();
+  await expect(page.locator('.day-number')).toHaveText('6.20 inHg');
+  await page.goto('log/');
+  await page.getByRole('button', { name: 'Write down a pour' }).click();
+  await expect(page.getByLabel('Metal at the pour, °F')).toBeVisible();
+  await expect(page.getByLabel('Suction at the gauge, inHg')).toBeVisible();
+
+  await open(page);
+  await units.selectOption('metric');
+  await expect(suction(page)).toHaveValue('21');
+  await expect(decision(page, 'gauge')).toContainText('must read 21 kPa');
+});
+
+test('a plan from an address keeps its units and values in any shop', async ({ page }) => {
+  await page.addInitScript(() => localStorage.setItem('warm-mould:units', 'us'));
+  await open(page, 'plan/#pour-plan:plan=Rib&head=40+mm&suction.gauge=21');
+  await expect(head(page)).toHaveValue('40');
+  // Without a unit the address means the plan's own, kilopascals.
+  await expect(suction(page)).toHaveValue('21');
+  await expect(decision(page, 'gauge')).toContainText('must read 6.2 inHg');
+  await expect(page.getByRole('textbox', { name: /^Mould temperature.*°F/ }).first()).toHaveValue('302');
+});
