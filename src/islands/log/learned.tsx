@@ -14,6 +14,8 @@ import {
 import type { Pour } from '../../../calculators/pour-log/record.ts';
 import { readHabit } from '../habit.ts';
 
+export { lineOf } from './line.ts';
+
 /** What the book says, beside which your own number always stands. */
 export interface BookValues {
   /** s/m². */

@@ -1,12 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { plainNumber } from '../../../calculators/core/print.ts';
-import { habitUnit } from '../../../calculators/core/shop-units.ts';
-import { fromSI } from '../../../calculators/core/units.ts';
 import { mergePours, settled, type Conflict } from '../../../calculators/pour-log/merge.ts';
 import { readLog, writeLog, type Pour } from '../../../calculators/pour-log/record.ts';
 import type { DayDraft } from '../day/draft.ts';
 import { fromFragment } from '../fragment.ts';
-import { readHabit } from '../habit.ts';
 import { loadShelf, saveShelf, withOpen } from '../plan/store.ts';
 import { keepPours, newMark, onOtherTab, readKept } from './keep.ts';
 import type { BookValues } from './learned.tsx';
@@ -265,7 +261,7 @@ export function PourLog({ book, defects, books }: LogProps) {
             {(['here', 'there'] as const).map((side) => (
               <div>
                 <dt>{sides[conflict.from][side].name}</dt>
-                <dd>{lineOf(conflict[side])}</dd>
+                <dd>{fits?.lineOf(conflict[side])}</dd>
                 <button
                   type="button"
                   onClick={() => {
@@ -321,7 +317,7 @@ export function PourLog({ book, defects, books }: LogProps) {
             <li>
               <p>
                 <strong>{pour.plan.name}</strong>, {pour.day}
-                {pour.invented && ', invented'}. {lineOf(pour)}
+                {pour.invented && ', invented'}. {fits?.lineOf(pour)}
               </p>
               {pour.found.photos.map((photo, n) => (
                 <img src={photo} alt={`View ${n + 1} of “${pour.plan.name}”`} width="160" />
@@ -354,26 +350,4 @@ export function PourLog({ book, defects, books }: LogProps) {
       </section>
     </div>
   );
-}
-
-function lineOf({ did, found }: Pour): string {
-  const habit = readHabit();
-  const [scale, small] = [habitUnit('°C', habit), habitUnit('g', habit)];
-  const degrees = (kelvin: number): string => `${Math.round(fromSI(kelvin, scale))} ${scale}`;
-  const mass = (kg: number): string => `${plainNumber(fromSI(kg, small), { figures: 4 })} ${small}`;
-  const parts = [
-    did.metal === undefined ? '' : `metal ${degrees(did.metal)}`,
-    did.mould === undefined ? '' : `mould ${degrees(did.mould)}`,
-    did.charge === undefined ? '' : `charge ${mass(did.charge)}`,
-    found.casting === undefined ? '' : `casting ${mass(found.casting)}`,
-    ...found.sections.map(({ name, filled }) =>
-      filled === 'full' || filled === 'not looked at'
-        ? ''
-        : `${name} ${filled === 'part' ? 'filled in part' : 'not filled'}`,
-    ),
-    found.defects.length > 0 ? found.defects.join(', ') : '',
-    found.note,
-  ].filter(Boolean);
-  const line = parts.join('; ');
-  return line === '' ? '' : `${line.charAt(0).toUpperCase()}${line.slice(1)}${/[.?]$/.test(line) ? '' : '.'}`;
 }
