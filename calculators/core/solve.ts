@@ -99,7 +99,8 @@ export function warningsFor(spec: SymbolSpec, symbol: string, si: number): reado
   const slack = slackOf(value);
   if (!range || (value >= range[0] - slack && value <= range[1] + slack)) return [];
   const unit = spec.show ?? spec.unit;
-  const edge = (end: number): string => `${Number(fromSI(toSI(end, spec.unit), unit).toPrecision(3))}`;
+  const edge = (end: number): string =>
+    `${Number(fromSI(toSI(end, spec.unit), unit).toPrecision(3))}`.replace(/^-/, '−');
   const side = value < range[0] ? 'below' : 'above';
   const between = `${edge(range[0])} to ${edge(range[1])}${unit === '1' ? '' : ` ${unit}`}`;
   return [{ symbol, message: `${side} the range ${between}${spec.why ? `: ${spec.why}` : ''}` }];

@@ -57,7 +57,7 @@ export function useSolver(key: string, part: Part | undefined): Solver {
     } else {
       setGoing(undefined);
       setLive(undefined);
-      setRefused(data.kind === 'refused' ? data.why : 'Stopped. What is shown is the last that was ready.');
+      setRefused(data.kind === 'refused' ? data.why : 'Stopped. An answer that was ready stays.');
     }
   };
   const begin = (): Worker => {
