@@ -148,7 +148,7 @@ function unitSays({ answerUnit, sought }: Question, verdict: Candidate['unit'] |
 
 function diagnosis(question: Question, mistakes: readonly Mistake[], read: ReadAnswer): string {
   const answer = answerOf(question);
-  if (!answer.ok) return answer.reason;
+  if (!answer.ok) return `With that there is no answer: ${answer.reason.replace(/\.$/, '')}.`;
   const [best] = read.candidates;
   const ways = wrongWays(question, mistakes);
   for (const candidate of read.candidates) {

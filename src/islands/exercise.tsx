@@ -518,7 +518,7 @@ function Lines({ title, lines }: { title: string; lines: readonly WorkedLine[] }
 export function Line({ text }: { text: string }): JSX.Element {
   return (
     <>
-      {text.split(/([\p{L}]+_[\p{L}\d_]+|\^[\d.]+)/u).map((piece, at) => {
+      {text.split(/([\p{L}]+_[\p{L}\d_]+|\^[\p{L}\d.]+)/u).map((piece, at) => {
         if (at % 2 === 0) return piece;
         if (piece.startsWith('^')) return <sup key={at}>{piece.slice(1)}</sup>;
         const [head, ...index] = piece.split('_');

@@ -198,7 +198,7 @@ export function rightAnswers(
     case 'design':
       return {
         answer: Object.entries(exercise.passing)
-          .map(([name, text]) => `${name}: ${text}`)
+          .map(([name, text]) => `${library.model(exercise.model)?.inputs[name]?.name ?? name}: ${text}`)
           .join('; '),
       };
     case 'text':

@@ -86,16 +86,21 @@ function feedbackSheet({ attempt, remarks, library }: FeedbackSheetProps) {
               <strong>{exercise.title}</strong>: {marks} of {question.of}
               {question.parts.map(({ id, answer, marked: part }) => (
                 <p key={id}>
-                  You wrote: <bdi class="as-written">{answer.trim() === '' ? 'nothing' : answer}</bdi>.{' '}
-                  {answer.trim() === '' ? '' : part.says.join(' ')}
+                  You wrote: <bdi class="as-written">{answer.trim() === '' ? 'nothing' : listed(answer)}</bdi>
+                  . {answer.trim() === '' ? '' : part.says.join(' ')}
                 </p>
               ))}
               {marks < question.of && exercise.kind !== 'text' && (
                 <p>
                   Right:{' '}
-                  {Object.values(
-                    safely(() => rightAnswers(exercise, variantFor(set, handIn.learner, exercise), library)),
-                  ).join('; ')}
+                  {listed(
+                    Object.values(
+                      safely(() =>
+                        rightAnswers(exercise, variantFor(set, handIn.learner, exercise), library),
+                      ),
+                    ).join('; '),
+                  )}
+                  .
                 </p>
               )}
               {remark?.reason !== undefined && <p>Marked by hand: {remark.reason}</p>}
@@ -107,6 +112,9 @@ function feedbackSheet({ attempt, remarks, library }: FeedbackSheetProps) {
     </article>
   );
 }
+
+/** Options and lines within a sentence lose the full stops of their own. */
+const listed = (text: string): string => text.replace(/\.(?=; |\s*$)/g, '');
 
 function safely(work: () => Readonly<Record<string, string>>): Readonly<Record<string, string>> {
   try {
