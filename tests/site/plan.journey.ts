@@ -212,7 +212,7 @@ test('the plan, its sheet and its day follow the units of the shop, and what was
   await units.selectOption('us');
   // 21 kPa is 6.20 inHg of 3.38639 kPa: NIST Special Publication 811, Appendix B.8.
   await expect(suction(page)).toHaveValue('6.2');
-  await expect(decision(page, 'gauge')).toContainText('must read 6.2 inHg');
+  await expect(decision(page, 'gauge')).toContainText('must read 6.20 inHg');
   await expect(decision(page, 'sand')).toContainText('psi');
   await expect(page.locator('.decision .why', { hasText: /\d.(?:°C|kPa|mm|g|kg)\b/ })).toHaveCount(0);
   await expect(page.locator('.figures .amount', { hasText: /\d.(?:°C|kPa|mm|g|kg)\b/ })).toHaveCount(0);
@@ -254,6 +254,6 @@ test('a plan from an address keeps its units and values in any shop', async ({ p
   await expect(head(page)).toHaveValue('40');
   // Without a unit the address means the plan's own, kilopascals.
   await expect(suction(page)).toHaveValue('21');
-  await expect(decision(page, 'gauge')).toContainText('must read 6.2 inHg');
+  await expect(decision(page, 'gauge')).toContainText('must read 6.20 inHg');
   await expect(page.getByRole('textbox', { name: /^Mould temperature.*°F/ }).first()).toHaveValue('302');
 });

@@ -256,7 +256,7 @@ export function judgeGauge(working: Working, drive: Drive): Check[] {
   );
   state('gauge.reading', 'What the gauge must read', read, 'Pa', 'As chosen, below the air here.');
   const sizes = (): string =>
-    `The gauge must read ${say(read, 'kPa')}${unitSaid('kPa') === 'inHg' ? '' : `, that is ${say(read, 'inHg')}`}; here the pump reaches ${say(best, 'kPa')}`;
+    `The gauge must read ${unitSaid('kPa') === 'inHg' ? say(read, 'inHg', 3) : `${say(read, 'kPa')}, that is ${say(read, 'inHg')}`}; here the pump reaches ${say(best, 'kPa')}`;
   return weigh(working, 'gauge', marginOf(best, read), () => ({
     shows: 'gauge.reading',
     title: 'The pump reaches it here',
