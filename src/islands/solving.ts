@@ -3,7 +3,7 @@ import { printNumber } from '../../calculators/core/print.ts';
 import { rearrange, solve, type Warning } from '../../calculators/core/solve.ts';
 import { equationUnit } from '../../calculators/core/sum-units.ts';
 import { substituted } from '../../calculators/core/typeset.ts';
-import { fromSI, toSI } from '../../calculators/core/units.ts';
+import { fromSI, toSI, unit } from '../../calculators/core/units.ts';
 
 export { formulaSpreadInSteps } from '../../calculators/core/spread.ts';
 
@@ -33,10 +33,12 @@ export function answerOf(formula: Formula, given: Readonly<Record<string, number
     const spec = specs[symbol]!;
     const value = spec.constant === undefined ? given[symbol] : toSI(spec.constant, spec.unit);
     if (value === undefined) return spec.sign ?? symbol;
-    const text = printNumber(fromSI(value, equationUnit(formula, symbol)), {
-      figures: 4,
-    }).replace(/\.?0+(?= |$)/, (zeros, at: number, whole: string) =>
-      whole.slice(0, at + 1).includes('.') ? '' : zeros,
+    const own = equationUnit(formula, symbol);
+    // A constant stands whole, and 100 °C is 373.15 K.
+    const figures = spec.constant !== undefined ? 6 : unit(own).kind === 'temperature' ? 5 : 4;
+    const text = printNumber(fromSI(value, own), { figures }).replace(
+      /\.?0+(?= |$)/,
+      (zeros, at: number, whole: string) => (whole.slice(0, at + 1).includes('.') ? '' : zeros),
     );
     return text.startsWith('−') || text.includes('×') ? `(${text})` : text;
   };
