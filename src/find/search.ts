@@ -79,12 +79,14 @@ export function searchOf(index: FindIndex): Search {
   /** The best and the surest of one typed word in each document; emptied again as it is read. */
   const best = new Float64Array(count);
   const surest = new Float64Array(count);
+  const scores = new Float64Array(count);
+  const hits = new Float64Array(count);
 
   return (typed, limit = 12) => {
     const enough = enoughOf(typed);
     const asked = wordsOf(enough ?? withoutSizes(typed));
-    const scores = new Float64Array(count);
-    const hits = new Float64Array(count);
+    scores.fill(0);
+    hits.fill(0);
     let parts = 0;
     const gather = (candidates: ReadonlyMap<number, number>, share: number): void => {
       for (const [place, sure] of candidates)

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { unitLabel } from '../../calculators/core/print.ts';
 import { unitChoices, type Reading } from '../../calculators/core/quantity.ts';
 import type { UnitSymbol } from '../../calculators/core/units.ts';
@@ -45,23 +45,28 @@ export function UnitChoice(props: {
   readonly value: UnitSymbol;
   readonly onChange: (symbol: UnitSymbol) => void;
 }) {
-  const choices = unitChoices(props.of);
-  const label = (symbol: UnitSymbol): string => unitLabel(symbol) || 'number';
-  if (choices.length < 2) return <span class="unit">{unitLabel(props.of)}</span>;
-  return (
-    <select
-      class="unit"
-      aria-label={`unit of ${props.name}`}
-      value={props.value}
-      onChange={(event) => props.onChange(event.currentTarget.value as UnitSymbol)}
-    >
-      {choices.map(({ symbol, name }) => (
-        <option value={symbol} title={name} selected={symbol === props.value}>
-          {label(symbol)}
-        </option>
-      ))}
-    </select>
-  );
+  const { name: whose, of, value } = props;
+  const change = useRef(props.onChange);
+  change.current = props.onChange;
+  // A stroke changes none of it, and a length has a dozen units.
+  return useMemo(() => {
+    const choices = unitChoices(of);
+    if (choices.length < 2) return <span class="unit">{unitLabel(of)}</span>;
+    return (
+      <select
+        class="unit"
+        aria-label={`unit of ${whose}`}
+        value={value}
+        onChange={(event) => change.current(event.currentTarget.value as UnitSymbol)}
+      >
+        {choices.map(({ symbol, name }) => (
+          <option value={symbol} title={name} selected={symbol === value}>
+            {unitLabel(symbol) || 'number'}
+          </option>
+        ))}
+      </select>
+    );
+  }, [whose, of, value]);
 }
 
 /** One quantity: a text field that reads what people type, its unit, steps, sign, spread and messages. */

@@ -23,7 +23,7 @@ const said: Readonly<Record<Kind, string>> = {
 
 const shown = 12;
 /** Rows drawn at the key itself, beside a keyboard on a phone; the others once typing rests for so many milliseconds. */
-const atOnce = { phone: 4, desk: 8 } as const;
+const atOnce = { phone: 3, desk: 7 } as const;
 const rest = 450;
 const [fieldId, keyId] = ['find-field', 'find-key'];
 

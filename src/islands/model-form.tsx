@@ -374,8 +374,10 @@ function ListField(
   const head = `${id}-${name}-head`;
   const rows = (form[name] as readonly FormRow[] | undefined) ?? usualRows(spec);
   const put = (next: readonly FormRow[], said?: string): void => props.put(name, next, said);
+  const latest = useRef(rows);
+  latest.current = rows;
   const replace = (at: number, cell: string, value: Cell): void =>
-    put(rows.map((row, i) => (i === at ? { ...row, [cell]: value } : row)));
+    put(latest.current.map((row, i) => (i === at ? { ...row, [cell]: value } : row)));
   return (
     <div class="list" role="group" aria-labelledby={head}>
       <p id={head} class="list-name">
@@ -392,15 +394,18 @@ function ListField(
             {() => (
               <>
                 {asked(row, spec).map(([cell, cellSpec]) => (
-                  <RowCell
-                    key={cell}
-                    id={`${id}-${name}-${at + 1}-${cell}`}
-                    spec={cellSpec}
-                    value={row[cell]}
-                    withSpread={props.withSpread}
-                    materials={props.materials}
-                    onChange={(value) => replace(at, cell, value)}
-                  />
+                  <Kept key={cell} on={[row[cell], cellSpec, props.withSpread, props.materials]}>
+                    {() => (
+                      <RowCell
+                        id={`${id}-${name}-${at + 1}-${cell}`}
+                        spec={cellSpec}
+                        value={row[cell]}
+                        withSpread={props.withSpread}
+                        materials={props.materials}
+                        onChange={(value) => replace(at, cell, value)}
+                      />
+                    )}
+                  </Kept>
                 ))}
                 <p class="row-actions">
                   <button

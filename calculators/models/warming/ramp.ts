@@ -4,6 +4,8 @@ import { evenStart } from './series.ts';
 
 /** Enough modes for a lag, whose terms fall as the square of the root. */
 const early = 4e-3;
+/** Stands for nothing under a logarithm. */
+const tiny = 1e-300;
 
 interface Term {
   /** Share of the lag, s. */
@@ -24,14 +26,16 @@ function lagTerms(body: Body, stuff: Stuff, h: number): readonly Term[] {
       rate: (stuff.alpha * root ** 2) / half ** 2,
     })),
   );
-  const crossed = families.reduce((all, family) =>
-    all.flatMap((one) =>
-      family.map((other) => ({ factor: one.factor * other.factor, rate: one.rate + other.rate })),
-    ),
-  );
+  const crossed = families.reduce((all, family) => {
+    const products: { readonly factor: number; readonly rate: number }[] = [];
+    for (const one of all)
+      for (const other of family)
+        products.push({ factor: one.factor * other.factor, rate: one.rate + other.rate });
+    return products;
+  });
   const terms = crossed.map(({ factor, rate }) => ({ lag: factor / rate, rate }));
   const least = 1e-8 * Math.max(...terms.map(({ lag }) => Math.abs(lag)));
-  return terms.filter(({ lag }) => Math.abs(lag) > least);
+  return terms.filter(({ lag }) => Math.abs(lag) > least).sort((a, b) => a.rate - b.rate);
 }
 
 export interface Lag {
@@ -43,6 +47,9 @@ export interface Lag {
   readonly holdFor: (close: number) => number;
 }
 
+/** Times its own e-folding time after which nothing of a term is left to see in a sum of doubles. */
+const faded = 45;
+
 /** The middle of a dry body behind a kiln that climbs `speed` K/s for `time` seconds. */
 export function lagBehind(body: Body, stuff: Stuff, h: number): (speed: number, time: number) => Lag {
   const terms = lagTerms(body, stuff, h);
@@ -53,11 +60,15 @@ function lagOf(terms: readonly Term[], speed: number, time: number): Lag {
   const ended = terms.map(({ lag, rate }) => ({ lag: lag * (1 - Math.exp(-rate * time)), rate }));
   const after = (hold: number): number => {
     let sum = 0;
-    for (const { lag, rate } of ended) sum += lag * Math.exp(-rate * hold);
+    for (const { lag, rate } of ended) {
+      // The slowest come first.
+      if (rate * hold > faded) break;
+      sum += lag * Math.exp(-rate * hold);
+    }
     // After a very short climb the series, cut off, is a few thousandths too high: the lag is never more than the climb.
     return Math.min(speed * time, speed * sum);
   };
-  const slowest = Math.min(...terms.map(({ rate }) => rate));
+  const slowest = terms[0]?.rate ?? Number.POSITIVE_INFINITY;
   return {
     atEnd: after(0),
     steady: speed * terms.reduce((sum, { lag }) => sum + lag, 0),
@@ -65,7 +76,8 @@ function lagOf(terms: readonly Term[], speed: number, time: number): Lag {
       if (!(after(0) > close)) return 0;
       let high = 1 / slowest;
       while (after(high) > close) high *= 2;
-      return rootBetween((hold) => after(hold) - close, 0, high);
+      // In its logarithm the lag soon falls along a straight line, which the search goes straight to.
+      return rootBetween((hold) => Math.log(Math.max(after(hold), tiny) / close), 0, high);
     },
   };
 }
