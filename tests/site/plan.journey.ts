@@ -238,6 +238,7 @@ test('the plan, its sheet and its day follow the units of the shop, and what was
     await page.getByRole('button', { name: 'Next' }).click();
   await expect(page.locator('.day-number')).toHaveText('6.20 inHg');
   await page.goto('log/');
+  await expect(page.locator('.log')).toHaveAttribute('data-awake', 'true');
   await page.getByRole('button', { name: 'Write down a pour' }).click();
   await expect(page.getByLabel('Metal at the pour, °F')).toBeVisible();
   await expect(page.getByLabel('Suction at the gauge, inHg')).toBeVisible();

@@ -77,7 +77,10 @@ function watch(page: Page, address: string, trouble: string[]): void {
     if (message.type() === 'error' && !/status of 404/.test(message.text()))
       trouble.push(`console: ${message.text()}`);
   });
-  page.on('pageerror', (error) => trouble.push(`error: ${error.message}`));
+  page.on('pageerror', ({ message }) => {
+    // A page that is there before its transition could begin goes without it, and the browser calls that an error.
+    if (!/^Transition was (?:aborted|skipped)/.test(message)) trouble.push(`error: ${message}`);
+  });
   page.on('request', (request) => {
     const url = request.url();
     if (!url.startsWith(origin) && !/^(?:data|blob):/.test(url))
