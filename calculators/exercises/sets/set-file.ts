@@ -6,6 +6,7 @@ import { findUnit } from '../../core/units.ts';
 import { defaultInputs, type ResolvedMaterials } from '../../models/inputs.ts';
 import type { Exercise, Variation } from '../definition.ts';
 import { readExercise } from '../reading.ts';
+import { valuesOf } from '../variants.ts';
 import { setSchema } from './formats.ts';
 import { faultOf } from './schema.ts';
 import { canonical, hashOf, sha256 } from './sha256.ts';
@@ -125,7 +126,11 @@ export function gradedSet(file: SetFile): GradedSet {
     if (ids.has(id)) throw new Error(`The exercise "${id}" stands in it twice.`);
     ids.add(id);
     const read = readExercise(id, exercise, { leastMistakes: 0 });
-    for (const variation of 'vary' in read ? Object.values(read.vary) : []) checkSize(variation);
+    for (const variation of 'vary' in read ? Object.values(read.vary) : []) {
+      checkSize(variation);
+      // Throws the sentence now that marking would throw later.
+      valuesOf(variation);
+    }
     for (const formula of formulasOf(read))
       if (!Object.hasOwn(formulas, formula)) throw new Error(`The formula "${formula}" is missing from it.`);
     return read;

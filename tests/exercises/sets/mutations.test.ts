@@ -234,6 +234,15 @@ describe('a set from anybody', () => {
     60_000,
   );
 
+  it('with a grid of two units is refused', () => {
+    const at = places(file).filter((place) => place.at(-1) === 'from');
+    expect(at.length).toBeGreaterThan(0);
+    for (const place of at) {
+      const read = readSet(JSON.stringify(withHash(changedAt(file, place, -1) as SetFile)));
+      expect(read).toMatchObject({ ok: false, reason: expect.stringMatching(/one unit.*\.$/s) as string });
+    }
+  });
+
   property.prop([oddities], { numRuns: 200 })(
     'keys and mark books of anything are refused with a sentence',
     (data) => {
