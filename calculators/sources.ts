@@ -1219,15 +1219,17 @@ export const sources = {
   },
   'silumin-spiral': {
     authors: 'Imono, journal',
-    title: 'Fluidity of silumin in a spiral mould of metal',
+    title: '[Fluidity of silumin in a spiral mould of metal]',
     year: '1951',
-    where: 'Imono 23 (11), 8, in Japanese; the abstract was read, its title was not',
+    where:
+      'Imono 23 (11), 8, in Japanese; the abstract was read, its title was not: what stands in brackets is ours',
   },
   'suction-speed': {
     authors: 'Imono, journal',
-    title: 'Speed of the liquid in suction casting and in the vacuum fluidity test',
+    title: '[Speed of the liquid in suction casting and in the vacuum fluidity test]',
     year: '1995',
-    where: 'Imono 67 (4), 246, in Japanese; the abstract was read, its title was not',
+    where:
+      'Imono 67 (4), 246, in Japanese; the abstract was read, its title was not: what stands in brackets is ours',
   },
 } as const satisfies Record<string, Source>;
 

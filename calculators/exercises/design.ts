@@ -40,9 +40,8 @@ export function markDesign(
     // The inputs are named as the fields are.
     const said = error instanceof Error ? error.message : String(error);
     const says = [
-      exercise.change.reduce(
-        (text, id) => text.replace(`${id}: `, `${model.inputs[id]?.name ?? id}: `),
-        said,
+      said.replace(/(^|\s)([\w.-]+): /g, (whole, before: string, id: string) =>
+        exercise.change.includes(id) ? `${before}${model.inputs[id]?.name ?? id}: ` : whole,
       ),
     ];
     return { verdict: 'unread', marks: 0, of, checks: [], says };

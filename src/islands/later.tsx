@@ -15,9 +15,11 @@ function takeOne(): void {
   waiting = [];
   try {
     job?.();
-  } finally {
-    waiting = [...waiting, ...rest];
+  } catch (error) {
+    // One piece that cannot wake must not keep the others asleep.
+    reportError(error);
   }
+  waiting = [...waiting, ...rest];
 }
 
 async function work(): Promise<void> {

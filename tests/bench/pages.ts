@@ -2,7 +2,7 @@
  * `npm run -s bench:pages [-- part of an address]`, after a build: how soon a page of each kind is there on a cheap
  * phone with a poor line, in the packaged Chromium slowed down by its own protocol: processor four times, 150 ms to
  * the server and back, 1.6 Mbit a second. Each page is opened three times in a browser that holds nothing of it,
- * and the middle one counts. What is wanted are the bounds of “good” at web.dev/articles/vitals (read 2026-11-26):
+ * and the middle one counts. What is wanted are the bounds of “good” of the web’s core measures, from memory:
  * largest paint 2.5 s, shift 0.1; and 200 ms of blocking, its stand-in for the delay of a touch. Nothing passes or
  * fails on time.
  */

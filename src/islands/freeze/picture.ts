@@ -75,6 +75,8 @@ export function centreOf({ mesh, v }: View, cell: number): readonly [number, num
   return [middle(mesh.edges[0], i), middle(mesh.edges[v], j)];
 }
 
+let sheet: HTMLCanvasElement | undefined;
+
 /** Fills a canvas, one colour (as bytes of ImageData) a cell. */
 export function fill(context: CanvasRenderingContext2D, view: View, colour: (cell: number) => number): void {
   const { width, height } = context.canvas;
@@ -100,7 +102,7 @@ export function fill(context: CanvasRenderingContext2D, view: View, colour: (cel
     dots.set(line, y * width);
   }
   // By way of a canvas of its own: dots put straight into the picture do not reach the printer.
-  const sheet = document.createElement('canvas');
+  sheet ??= document.createElement('canvas');
   [sheet.width, sheet.height] = [width, height];
   sheet.getContext('2d')?.putImageData(image, 0, 0);
   context.drawImage(sheet, 0, 0);

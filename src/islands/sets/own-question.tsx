@@ -41,7 +41,10 @@ export function OwnQuestion({ bank, taken, add }: OwnQuestionProps) {
     const all: (readonly [boolean, string])[] = [
       [title.trim() === '', 'Give the question a title.'],
       [question.trim() === '', 'Write its wording.'],
-      [!(number >= 1 && number <= 100), 'Marks are a whole number from 1 to 100.'],
+      [
+        !(Number.isInteger(number) && number >= 1 && number <= 100),
+        'Marks are a whole number from 1 to 100.',
+      ],
       [kind === 'text' && rubric.trim() === '', 'Say what you look for, one point a line.'],
       [kind === 'number' && !formula, 'Choose the formula that works it out.'],
       [mistake.trim() !== '' && mistakeSays.trim() === '', 'Write what to say to the wrong way.'],

@@ -167,8 +167,8 @@ export function Question(props: QuestionProps) {
 /** What a marked question has brought; words wait for a person. */
 const standing = ({ state, marks, of }: QuestionMark): string =>
   state === 'waiting'
-    ? `${of} marks wait for your instructor.`
-    : `${state === 'blank' ? 'Not answered: ' : ''}${marks} of ${of} marks.`;
+    ? `${of} ${of === 1 ? 'mark waits' : 'marks wait'} for your instructor.`
+    : `${state === 'blank' ? 'Not answered: ' : ''}${marks} of ${of} ${of === 1 ? 'mark' : 'marks'}.`;
 
 /** A set from elsewhere may hold a question that cannot be worked out; the page still stands. */
 function safely<T>(work: () => T[]): T[] {
