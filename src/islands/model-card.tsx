@@ -17,6 +17,7 @@ import {
 import { sentence } from './field.tsx';
 import { readHabit } from './habit.ts';
 import { HabitChoice } from './habit-choice.tsx';
+import { ListField } from './list-field.tsx';
 import { ModelForm, type MaterialName } from './model-form.tsx';
 import '../styles/model-card.css';
 
@@ -99,6 +100,7 @@ export function ModelCard(props: ModelCardProps) {
       data-stale={unread.length > 0 || (touched && !run)}
     >
       <ModelForm
+        rows={ListField}
         id={props.id.replace('/', '-')}
         inputs={inputs}
         form={form}

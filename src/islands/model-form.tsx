@@ -3,8 +3,6 @@ import { useRef, useState } from 'preact/hooks';
 import type {
   ChoiceInput,
   FlagInput,
-  Input,
-  ListInput,
   MaterialInput,
   QuantityInput,
   TextInput,
@@ -17,21 +15,17 @@ import { Field } from './field.tsx';
 import {
   bookEntry,
   entryIn,
-  isEntry,
   isYours,
-  newRow,
   readingOf,
   unreadable,
-  usualRows,
   type Books,
-  type Cell,
   type Form,
-  type FormRow,
   type Held,
   type Inputs,
 } from './form-entries.ts';
 import { Kept } from './kept.tsx';
-import { Later } from './later.tsx';
+import type { Later } from './later.tsx';
+import type { ListField } from './list-field.tsx';
 import { Sign } from './sign.tsx';
 import '../styles/model-form.css';
 
@@ -55,8 +49,10 @@ export interface ModelFormProps {
   readonly problems?: Readonly<Record<string, readonly string[]>>;
   /** The heading the folded groups stand under, of the rank the page has there. */
   readonly more?: ComponentChildren;
-  /** Each field wakes in its turn. */
-  readonly late?: boolean;
+  /** Each field wakes in its turn, in this. */
+  readonly late?: typeof Later;
+  /** What draws a list of rows; a form that has none leaves it out, and its page is the lighter for it. */
+  readonly rows?: typeof ListField;
 }
 
 /** The form of any model: what is asked first stands open, the rest is folded by group. */
@@ -87,10 +83,10 @@ export function ModelForm(props: ModelFormProps) {
       props.materials,
     ];
     const made = () => <InputField {...props} name={name} put={put} />;
-    return props.late === true ? (
-      <Later key={name} class="later" on={on}>
+    return props.late ? (
+      <props.late key={name} class="later" on={on}>
         {made}
-      </Later>
+      </props.late>
     ) : (
       <Kept key={name} on={on}>
         {made}
@@ -134,7 +130,7 @@ export function ModelForm(props: ModelFormProps) {
 }
 
 /** A fold whose fields are made when it is first opened: most readers never open most of them. */
-function Group(props: {
+export function Group(props: {
   readonly name: string;
   readonly says: string;
   readonly wrong: boolean;
@@ -152,7 +148,7 @@ function Group(props: {
   );
 }
 
-interface FieldOf extends Omit<ModelFormProps, 'onChange'> {
+export interface FieldOf extends Omit<ModelFormProps, 'onChange'> {
   readonly name: string;
   readonly put: (name: string, held: Held | undefined, said?: string) => void;
 }
@@ -162,7 +158,11 @@ function InputField(props: FieldOf) {
   const spec = inputs[name]!;
   const put = (held: Held | undefined): void => props.put(name, held);
   const says = problems?.[name] ?? [];
-  if (spec.kind === 'list') return <ListField {...props} spec={spec} says={says} />;
+  if (spec.kind === 'list') {
+    if (!props.rows)
+      throw new Error(`${id}: "${name}" is a list, and the form was given no rows to draw it.`);
+    return <props.rows {...props} spec={spec} says={says} />;
+  }
   if (spec.kind !== 'quantity') {
     const held = form[name];
     const value = typeof held === 'string' || typeof held === 'boolean' ? held : spec.usual;
@@ -227,13 +227,13 @@ export const written = ({ text, unit: symbol }: Entry): string =>
   `${text.replace('-', '−')} ${unitLabel(symbol)}`.trim();
 
 /** The spread as it stands beside a number whose `±` field is not shown. */
-function spreadOf({ spread, unit: symbol }: Entry): string {
+export function spreadOf({ spread, unit: symbol }: Entry): string {
   const text = spread.trim().replace('Δ', '');
   if (text === '') return '';
   return /[a-z%°µ]/i.test(text) ? `± ${text}` : `± ${text} ${unitLabel(symbol)}`.trim();
 }
 
-function QuantityField(props: {
+export function QuantityField(props: {
   readonly id: string;
   readonly spec: QuantityInput;
   readonly entry: Entry;
@@ -286,7 +286,7 @@ function rangeText(spec: QuantityInput, symbol: UnitSymbol): string {
 
 type PlainInput = ChoiceInput | MaterialInput | FlagInput | TextInput;
 
-function PlainField(props: {
+export function PlainField(props: {
   readonly id: string;
   readonly spec: PlainInput;
   readonly value: string | boolean;
@@ -361,169 +361,4 @@ function PlainField(props: {
       {below}
     </div>
   );
-}
-
-function ListField(
-  props: FieldOf & {
-    readonly spec: ListInput;
-    readonly says: readonly string[];
-  },
-) {
-  const { id, name, spec, form } = props;
-  // No `useId`: it would count another way where each field wakes by itself.
-  const head = `${id}-${name}-head`;
-  const rows = (form[name] as readonly FormRow[] | undefined) ?? usualRows(spec);
-  const put = (next: readonly FormRow[], said?: string): void => props.put(name, next, said);
-  const latest = useRef(rows);
-  latest.current = rows;
-  const replace = (at: number, cell: string, value: Cell): void =>
-    put(latest.current.map((row, i) => (i === at ? { ...row, [cell]: value } : row)));
-  return (
-    <div class="list" role="group" aria-labelledby={head}>
-      <p id={head} class="list-name">
-        {spec.name}
-      </p>
-      {spec.note !== undefined && <p class="says">{spec.note}</p>}
-      {props.says.map((text) => (
-        <p class="says warning">{text}</p>
-      ))}
-      {rows.map((row, at) => {
-        const title = titleOf(row, spec, at);
-        return (
-          <Group key={at} name={title} says={digest(row, spec)} wrong={rowWrong(row, spec)}>
-            {() => (
-              <>
-                {asked(row, spec).map(([cell, cellSpec]) => (
-                  <Kept key={cell} on={[row[cell], cellSpec, props.withSpread, props.materials]}>
-                    {() => (
-                      <RowCell
-                        id={`${id}-${name}-${at + 1}-${cell}`}
-                        spec={cellSpec}
-                        value={row[cell]}
-                        withSpread={props.withSpread}
-                        materials={props.materials}
-                        onChange={(value) => replace(at, cell, value)}
-                      />
-                    )}
-                  </Kept>
-                ))}
-                <p class="row-actions">
-                  <button
-                    type="button"
-                    disabled={rows.length >= spec.most}
-                    onClick={() => put([...rows.slice(0, at + 1), row, ...rows.slice(at + 1)])}
-                  >
-                    Copy {title}
-                  </button>
-                  <button
-                    type="button"
-                    disabled={rows.length < 2}
-                    onClick={() =>
-                      put(
-                        rows.filter((_, i) => i !== at),
-                        `${title} taken out.`,
-                      )
-                    }
-                  >
-                    Take out {title}
-                  </button>
-                </p>
-              </>
-            )}
-          </Group>
-        );
-      })}
-      <button type="button" disabled={rows.length >= spec.most} onClick={() => put([...rows, newRow(spec)])}>
-        {rows.length >= spec.most ? `No more than ${spec.most}` : 'Add one'}
-      </button>
-    </div>
-  );
-}
-
-function RowCell(props: {
-  readonly id: string;
-  readonly spec: Exclude<Input, ListInput>;
-  readonly value: Cell | undefined;
-  readonly withSpread: boolean;
-  readonly materials: readonly MaterialName[];
-  readonly onChange: (value: Cell) => void;
-}) {
-  const { spec, value } = props;
-  if (spec.kind === 'quantity') {
-    const entry = isEntry(value) ? value : { text: '', unit: homeUnit(spec), spread: '' };
-    return (
-      <QuantityField
-        id={props.id}
-        spec={spec}
-        entry={entry}
-        withSpread={props.withSpread}
-        onChange={props.onChange}
-      />
-    );
-  }
-  return (
-    <PlainField
-      id={props.id}
-      spec={spec}
-      value={typeof value === 'string' || typeof value === 'boolean' ? value : spec.usual}
-      materials={props.materials}
-      onChange={props.onChange}
-    />
-  );
-}
-
-/** The cells a row asks for, as it stands. */
-const asked = (row: FormRow, spec: ListInput): readonly (readonly [string, Exclude<Input, ListInput>])[] =>
-  Object.entries(spec.item).filter(([, cell]) => {
-    if (cell.kind !== 'quantity' || cell.unless === undefined) return true;
-    const { choice, is } = cell.unless;
-    return (row[choice] ?? spec.item[choice]?.usual) !== is;
-  });
-
-function titleOf(row: FormRow, spec: ListInput, at: number): string {
-  const words = Object.entries(spec.item).find(([, cell]) => cell.kind === 'text')?.[0];
-  const text = words === undefined ? undefined : row[words];
-  return typeof text === 'string' && text.trim() !== '' ? text.trim() : `Number ${at + 1}`;
-}
-
-/** The first sizes of a row, for its closed fold; a count among them would read as one. */
-function digest(row: FormRow, spec: ListInput): string {
-  return asked(row, spec)
-    .filter(([, cell]) => cell.kind === 'quantity' && cell.unit !== '1')
-    .map(([cell]) => row[cell])
-    .filter((cell): cell is Entry => isEntry(cell) && cell.text.trim() !== '')
-    .slice(0, 3)
-    .map(written)
-    .join(' × ');
-}
-
-function rowWrong(row: FormRow, spec: ListInput): boolean {
-  return asked(row, spec).some(([cell, cellSpec]) => {
-    const held = row[cell];
-    return cellSpec.kind === 'quantity' && isEntry(held) && readingOf(held, cellSpec)?.ok === false;
-  });
-}
-
-/** An input as one line on paper: what stands in it, with its spread. */
-export function inputLine(
-  name: string,
-  inputs: Inputs,
-  form: Form,
-  books: Books,
-  materials: readonly MaterialName[],
-): string {
-  const spec = inputs[name]!;
-  const held = form[name];
-  if (spec.kind === 'quantity') {
-    const entry = entryIn(name, spec, inputs, form, books);
-    return entry.text.trim() === '' ? 'open' : [written(entry), spreadOf(entry)].filter(Boolean).join(' ');
-  }
-  if (spec.kind === 'list') {
-    const rows = (held as readonly FormRow[] | undefined) ?? usualRows(spec);
-    return rows.map((row, at) => `${titleOf(row, spec, at)} ${digest(row, spec)}`).join('; ');
-  }
-  const value = held === undefined || typeof held === 'object' ? spec.usual : held;
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (spec.kind === 'choice') return spec.options[value] ?? value;
-  return spec.kind === 'material' ? (materials.find(({ id }) => id === value)?.name ?? value) : value;
 }

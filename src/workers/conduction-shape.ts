@@ -1,4 +1,4 @@
-import { drawingMesh, type Drawing } from '../../calculators/models/conduction/drawing.ts';
+import type { Drawing } from '../../calculators/models/conduction/drawing.ts';
 import type { GivenCells } from '../../calculators/models/conduction/given-cells.ts';
 import { lineMesh, type Line } from '../../calculators/models/conduction/line.ts';
 import type { Mesh } from '../../calculators/models/conduction/mesh.ts';
@@ -48,8 +48,12 @@ export const tooMany = (count: number, spacing?: number): string =>
       : ` A spacing of ${Number((1000 * spacing).toPrecision(2))} mm would fit.`
   }`;
 
-/** The mesh of a pass; a sentence when the fine one has more cells than may be. */
-export function layOut(shape: Exclude<Shape, CubeShape>, pass: Pass, most: number): Laid | string {
+/** The mesh of a pass; a sentence when the fine one has more cells than may be. What lays a drawing out comes with the first. */
+export async function layOut(
+  shape: Exclude<Shape, CubeShape>,
+  pass: Pass,
+  most: number,
+): Promise<Laid | string> {
   const wide = pass === 'coarse' ? 2 : 1;
   if (shape.kind === 'line') {
     const mirror = [true];
@@ -62,12 +66,8 @@ export function layOut(shape: Exclude<Shape, CubeShape>, pass: Pass, most: numbe
     const mirror = [section.turned || section.mirror.x, section.mirror.y];
     return { mesh: sectionMesh(section), sides: sidesOf(mirror), mirror, cubes: false };
   }
-  const { drawing, cut } = shape;
-  const finer = pass === 'coarse' ? Math.max(1, Math.floor(cut / 2)) : cut;
-  const count = drawing.width * drawing.height * cut * cut;
-  if (!(count <= most)) return tooMany(count);
-  const mirror = [drawing.turned || drawing.mirror.x, drawing.mirror.y];
-  return { mesh: drawingMesh(drawing, finer), sides: sidesOf(mirror), mirror, cubes: false };
+  const { layDrawing } = await import('./conduction-lay-drawing.ts');
+  return layDrawing(shape, pass, most);
 }
 
 /** Whether a coarse pass says anything a fine one would not say as soon. */

@@ -110,7 +110,7 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
   let coarse: number | undefined;
   for (const pass of passesOf(shape)) {
     const begun = means.now();
-    const laid = isInCubes(shape) ? inCubes!.layCubes(shape, pass, most) : layOut(shape, pass, most);
+    const laid = isInCubes(shape) ? inCubes!.layCubes(shape, pass, most) : await layOut(shape, pass, most);
     if (typeof laid === 'string') {
       yield { asked, kind: 'refused', why: laid };
       return;

@@ -62,6 +62,8 @@ function ask(job: HalfJob): Wire<ToSecond, FromSecond> | undefined {
   return wire;
 }
 
+let practised = false;
+
 /** One after the other: what was asked before sees at its next turn that it is no longer wanted. */
 let before = Promise.resolve();
 
@@ -72,9 +74,25 @@ async function work(asked: number, part: Parameters<typeof solvePart>[1]): Promi
     postMessage(reply, { transfer: reply.kind === 'going' ? buffersIn(reply) : [] });
 }
 
+/** Solves a small cube for nobody until something is asked: the browser compiles what is run, and the second wakes. */
+async function practise(): Promise<void> {
+  const stopped = (): boolean => current !== -1;
+  if (practised || stopped()) return;
+  practised = true;
+  wake();
+  for await (const _ of solvePart(-1, inThree!.practice, {
+    cubes,
+    turn,
+    now: () => performance.now(),
+    stopped,
+  }));
+}
+
 function asFirst({ data }: MessageEvent<Request>): void {
   if ('soon' in data) {
-    void cubes();
+    void cubes()
+      .then(() => (before = before.then(practise)))
+      .catch(reportError);
     return;
   }
   if ('stop' in data) {

@@ -9,7 +9,8 @@ import { completeInputs } from '../../calculators/models/inputs.ts';
 import { transient } from '../../calculators/models/transient.ts';
 import { whyApart } from '../../src/islands/beside-rule.ts';
 import { ranksOf, ruleOf } from '../../src/islands/freeze/answer.ts';
-import { askedOf, shapes, shown, type ShapeName } from '../../src/islands/freeze/asked.ts';
+import { askedOf } from '../../src/islands/freeze/asked.ts';
+import { shapes, shown, type ShapeName } from '../../src/islands/freeze/shapes.ts';
 import { heatStep } from '../../src/islands/freeze/colours.ts';
 import { partOf } from '../../src/islands/freeze/part.ts';
 import { cellAt, centreOf, viewOf } from '../../src/islands/freeze/picture.ts';
@@ -85,9 +86,9 @@ describe('a section put together', () => {
     ['block', 12 * 8 * 2, 1e-9],
     ['square-boss', 12 * 12 * 4 + 4 * 4 * 6, 1e-9],
     ['drawn', 4 * 18 + 8 * 4, 1e-6],
-  ] as const)('holds the metal it should: %s', (shape, metal, unit) => {
+  ] as const)('holds the metal it should: %s', async (shape, metal, unit) => {
     const part = partFor({ shape, fine: '4' });
-    const laid = laidOut(part.shape, part.most);
+    const laid = await laidOut(part.shape, part.most);
     if (typeof laid === 'string') throw new Error(laid);
     const whole = metalCells(laid.mesh).reduce((sum, cell) => sum + volumeOf(laid.mesh, cell), 0);
     expect(whole / (metal * unit)).toBeCloseTo(1, 6);
@@ -110,7 +111,7 @@ describe('a section put together', () => {
   it('asks for what its shape needs and for no more', () => {
     for (const shape of Object.keys(shapes) as ShapeName[]) {
       const names = Object.keys(shown(inputs, shape, false));
-      for (const name of shapes[shape].asks) if (name !== 'squares') expect(names, shape).toContain(name);
+      for (const name of shapes[shape]) if (name !== 'squares') expect(names, shape).toContain(name);
       expect(names.some((name) => name.startsWith('chill.'))).toBe(false);
     }
     expect(Object.keys(shown(inputs, 'tee', true))).toContain('chill.depth');
@@ -148,9 +149,9 @@ describe('what cannot be', () => {
     expect(problems({ shape: 'bar', thickness: '0 mm' })).toEqual({});
   });
 
-  it('is a billion cells: the spacing that would fit is told', () => {
+  it('is a billion cells: the spacing that would fit is told', async () => {
     const part = partFor({ shape: 'block', thickness: '0.01 mm' });
-    const laid = laidOut(part.shape, part.most);
+    const laid = await laidOut(part.shape, part.most);
     expect(laid).toMatch(/cells, more than this device should hold\. A spacing of .* mm would fit/);
   });
 });

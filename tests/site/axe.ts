@@ -33,13 +33,16 @@ export const looks: readonly Look[] = [
 const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 /**
- * Opens folds and takes out what axe need not see, since it walks the whole document once for every rule that
+ * Opens folds, draws what is out of sight (an element skipped until it is seen keeps the colours it had when they
+ * change) and takes out what axe need not see, since it walks the whole document once for every rule that
  * asks for colours: inside typeset maths, hidden from readers by its own MathML twin, and rows of a long table
  * built like those before them. Boxes stay as large as they were.
  */
 export const open = (page: Page): Promise<void> =>
   page.evaluate(() => {
     for (const fold of document.querySelectorAll('details')) fold.open = true;
+    for (const element of document.querySelectorAll<HTMLElement>('*'))
+      if (getComputedStyle(element).contentVisibility === 'auto') element.style.contentVisibility = 'visible';
     const sums = [...document.querySelectorAll<HTMLElement>('.katex-html')].map(
       (sum) => [sum, sum.getBoundingClientRect()] as const,
     );

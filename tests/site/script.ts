@@ -10,7 +10,7 @@ export function scriptBudget(path: string): number {
 export function fetchedScripts(page: Page): () => Promise<number> {
   const outside: Promise<number>[] = [];
   page.on('response', (response) => {
-    // Workers and what a press fetches are not of this type or not of this moment.
+    // The worker of a page that needs no press is counted with it; what a press fetches comes later.
     if (response.request().resourceType() === 'script') outside.push(response.body().then(compressed));
   });
   return async () => {

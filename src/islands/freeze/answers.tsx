@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Formula } from '../../../calculators/core/formula.ts';
 import type { Values } from '../../../calculators/core/model.ts';
+import { printNumber } from '../../../calculators/core/print.ts';
 import { numberAt } from '../../../calculators/models/given.ts';
 import { celsius, millimetres, percent, placesOf, ranksOf, ruleOf, seconds } from './answer.ts';
 import { whyApart } from '../beside-rule.ts';
@@ -41,6 +42,8 @@ export function Answers({
   const [playing, setPlaying] = useState(false);
   const [probe, setProbe] = useState<Place>();
   const [cut, setCut] = useState(0);
+  // Fetched when somebody opens the fold.
+  const [Table, setTable] = useState<typeof import('./times-table.tsx').TimesTable>();
   const third = mesh.size[2] > 1;
   const at = Math.min(cut, mesh.size[1] - 1);
   const view = useMemo(() => viewOf(mesh, at, 0.3), [mesh, at]);
@@ -121,7 +124,6 @@ export function Answers({
     name,
     temperature: frames.map(({ temperature }) => temperature[of]!),
   });
-  const rows = pick(frames.length, 9);
   const stateAt = (n: number, of: number): string => {
     const kelvin = frames[n]!.temperature[of]!;
     return celsius(kelvin) + (places[of]! >= 0 ? solidAt(kelvin, solidus, liquidus) : '');
@@ -230,28 +232,21 @@ export function Answers({
             ...(probe ? [curveOf('probe', cell)] : []),
           ]}
         />
-        <details>
+        <details
+          onToggle={() =>
+            void import('./times-table.tsx').then(({ TimesTable }) => setTable(() => TimesTable))
+          }
+        >
           <summary>These temperatures as a table</summary>
-          <div class="scrolls" tabIndex={0} role="region" aria-label="Temperatures in time">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">After</th>
-                  <th scope="col">Last place</th>
-                  {probe && <th scope="col">Probe</th>}
-                </tr>
-              </thead>
-              <tbody>
-                {rows.map((n) => (
-                  <tr>
-                    <th scope="row">{seconds(times[n]!)}</th>
-                    <td>{lastCell < 0 ? '' : stateAt(n, lastCell)}</td>
-                    {probe && <td>{stateAt(n, cell)}</td>}
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
+          {Table && (
+            <Table
+              times={times}
+              columns={[
+                ...(lastCell >= 0 ? [{ name: 'Last place', at: (n: number) => stateAt(n, lastCell) }] : []),
+                ...(probe ? [{ name: 'Probe', at: (n: number) => stateAt(n, cell) }] : []),
+              ]}
+            />
+          )}
         </details>
         {rule !== undefined && (
           <p class="rule-says">
@@ -318,7 +313,10 @@ export function Answers({
               ['Cells across the thinnest section', String(mesh.across)],
               ['Error of the mesh, at most', percent(mesh.error)],
               ['Steps, and stages in them', `${result.steps}, ${result.stages}`],
-              ['Heat made or lost by arithmetic', power(result.drift)],
+              [
+                'Heat made or lost by arithmetic',
+                result.drift === 0 ? 'nothing' : printNumber(result.drift, { figures: 1 }),
+              ],
               [
                 'Solved by',
                 {
@@ -344,22 +342,6 @@ export function Answers({
     </div>
   );
 }
-
-/** `2 × 10⁻⁹`. */
-function power(value: number): string {
-  const [part = '', exponent = '0'] = value.toExponential(0).split('e');
-  const raised = exponent
-    .replace(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!)
-    .replace('-', '⁻')
-    .replace('+', '');
-  return value === 0 ? 'nothing' : `${part} × 10${raised}`;
-}
-
-/** So many of a row of things, evenly, the first and the last with them. */
-const pick = (count: number, most: number): number[] =>
-  count <= most
-    ? Array.from({ length: count }, (_, n) => n)
-    : Array.from({ length: most }, (_, n) => Math.round((n * (count - 1)) / (most - 1)));
 
 /** Calls with the seconds passed since the call before, while it runs. */
 function useTicks(running: boolean, tick: (seconds: number) => void): void {

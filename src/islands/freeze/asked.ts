@@ -1,5 +1,6 @@
 import type { Input, QuantityInput } from '../../../calculators/core/model.ts';
 import type { Inputs } from '../form-entries.ts';
+import type { ShapeName } from './shapes.ts';
 import { emptyTee, writeSquares } from './squares.ts';
 
 const size = (name: string, usual: number, more: Partial<QuantityInput> = {}): QuantityInput => ({
@@ -14,31 +15,22 @@ const size = (name: string, usual: number, more: Partial<QuantityInput> = {}): Q
   ...more,
 });
 
-/** What a section is put together from, and the fields each asks for. */
-export const shapes = {
-  plate: { name: 'plate, seen from its edge', asks: ['thickness', 'width'] },
-  bar: { name: 'round bar, cut along its middle', asks: ['diameter', 'length'] },
-  corner: { name: 'corner: two webs in an L', asks: ['thickness', 'second', 'arm', 'chill'] },
-  tee: { name: 'junction: a web standing on a web, T', asks: ['thickness', 'second', 'arm', 'chill'] },
-  boss: {
-    name: 'round boss on a round plate',
-    asks: ['thickness', 'width', 'boss.width', 'boss.height', 'chill'],
-  },
-  block: { name: 'block, solved in all three directions', asks: ['thickness', 'width', 'depth'] },
-  'square-boss': {
-    name: 'square boss on a square plate, in all three directions',
-    asks: ['thickness', 'width', 'boss.width', 'boss.height', 'chill'],
-  },
-  drawn: { name: 'drawn on squared paper', asks: ['side', 'turned', 'smooth', 'squares'] },
-} as const;
-
-export type ShapeName = keyof typeof shapes;
+const names: Readonly<Record<ShapeName, string>> = {
+  plate: 'plate, seen from its edge',
+  bar: 'round bar, cut along its middle',
+  corner: 'corner: two webs in an L',
+  tee: 'junction: a web standing on a web, T',
+  boss: 'round boss on a round plate',
+  block: 'block, solved in all three directions',
+  'square-boss': 'square boss on a square plate, in all three directions',
+  drawn: 'drawn on squared paper',
+};
 
 const own: Inputs = {
   shape: {
     kind: 'choice',
     name: 'Shape',
-    options: Object.fromEntries(Object.entries(shapes).map(([key, { name }]) => [key, name])),
+    options: names,
     usual: 'tee',
     first: true,
   },
@@ -119,18 +111,4 @@ export function askedOf(transient: Inputs): Inputs {
     ];
   });
   return Object.fromEntries([...Object.entries(own), ...rest]);
-}
-
-/** Those that count for the shape chosen: the rest are not shown. */
-export function shown(inputs: Inputs, shape: ShapeName, chilled: boolean): Inputs {
-  const { asks }: { readonly asks: readonly string[] } = shapes[shape];
-  const metalChill = chilled && (asks.includes('chill') || shape === 'drawn');
-  return Object.fromEntries(
-    Object.entries(inputs).filter(([name]) => {
-      if (name === 'squares') return false;
-      if (name === 'chill.depth') return metalChill && asks.includes('chill');
-      if (name.startsWith('chill.')) return metalChill;
-      return !(name in own) || name === 'shape' || name === 'fine' || asks.includes(name);
-    }),
-  );
 }

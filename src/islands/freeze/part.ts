@@ -8,7 +8,7 @@ import type { Shape } from '../../workers/conduction-shape.ts';
 import type { Part } from '../../workers/conduction-work.ts';
 import { soaked } from '../beside-rule.ts';
 import { ruleOf } from './answer.ts';
-import { shapes, type ShapeName } from './asked.ts';
+import { shapes, type ShapeName } from './shapes.ts';
 import { readSquares, thinnestOf } from './squares.ts';
 
 /** A casting to send to the worker, or what is wrong, beside the field it is wrong in. */
@@ -44,7 +44,7 @@ export function partOf(values: Values, frames: number, rule: Formula, memory = 4
 const lengthsOf = ['thickness', 'second', 'arm', 'diameter', 'length', 'width', 'depth', 'boss.width'];
 
 function wrong(values: Values, shape: ShapeName): Record<string, readonly string[]> {
-  const { asks }: { readonly asks: readonly string[] } = shapes[shape];
+  const asks: readonly string[] = shapes[shape];
   const found: Record<string, readonly string[]> = {};
   const at = (name: string): number => numberAt(values, name);
   for (const name of [...lengthsOf, 'boss.height', 'side'])

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { habitUnit, type Habit } from '../../../calculators/core/shop-units.ts';
 import type { Books, Form, Inputs } from '../form-entries.ts';
-import { inputLine, type MaterialName } from '../model-form.tsx';
+import { inputLine } from '../input-line.ts';
+import type { MaterialName } from '../model-form.tsx';
 
 const months = 'January February March April May June July August September October November December'.split(
   ' ',

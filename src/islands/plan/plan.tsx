@@ -15,6 +15,7 @@ import {
 import { readHabit } from '../habit.ts';
 import { HabitChoice } from '../habit-choice.tsx';
 import { atBuild, inTurn, Later, turnsTaken } from '../later.tsx';
+import { ListField } from '../list-field.tsx';
 import { ModelForm } from '../model-form.tsx';
 import { AskFront } from './ask-front.tsx';
 import { AskSolver } from './ask-solver.tsx';
@@ -393,6 +394,7 @@ function OpenPlan() {
               </p>
             </div>
             <ModelForm
+              rows={ListField}
               id="plan"
               inputs={inputs}
               form={form}
@@ -401,7 +403,7 @@ function OpenPlan() {
               withSpread={withSpread}
               onChange={change}
               more={<h3>The rest, by subject</h3>}
-              late
+              late={Later}
             />
           </>
         )}
