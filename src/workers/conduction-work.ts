@@ -12,6 +12,7 @@ import type { Cubes } from './conduction-cubes.ts';
 import type { FromSecond, HalfJob, Move, ToSecond, Whole, Wire } from './conduction-halves.ts';
 import { isInCubes, layOut, passesOf, sized, type Pass, type Shape } from './conduction-shape.ts';
 import { keeper, type Frame } from './frames.ts';
+import type { OneOrTwo } from './one-or-two.ts';
 
 /** A casting to freeze, as plain data. SI, temperatures K; `start` by region. */
 export interface Part extends Omit<Case, 'mesh' | 'start' | 'sides'> {
@@ -88,6 +89,8 @@ export interface Means {
     readonly wake: () => void;
     /** Gives it the upper half; nothing when it is not there. */
     readonly ask: (job: HalfJob) => Wire<ToSecond, FromSecond> | undefined;
+    /** What one or two took for a body that two could share, per cell and stage. */
+    readonly took?: OneOrTwo['took'];
   };
 }
 
@@ -184,6 +187,8 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
         const time = result.last?.time;
         const moved = coarse !== undefined && time !== undefined ? Math.abs(coarse / time - 1) : undefined;
         coarse = time;
+        const took = means.now() - begun;
+        if (job) means.second?.took?.(second ? 'two' : 'one', took / (result.cells * result.stages));
         yield {
           asked,
           kind: 'frozen',
@@ -191,7 +196,7 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
           result,
           ...(moved !== undefined && { moved }),
           frames,
-          took: means.now() - begun,
+          took,
           done: pass === 'fine',
         };
         break;

@@ -1,5 +1,6 @@
 import type { FromSecond, HalfJob, ToSecond, Wire } from './conduction-halves.ts';
 import { solvePart, type Means, type Request } from './conduction-work.ts';
+import { oneOrTwo } from './one-or-two.ts';
 import { buffersIn, type WireEnd } from './wire.ts';
 
 /**
@@ -34,6 +35,8 @@ let ready = false;
 let half = 0;
 let wire: WireEnd<ToSecond, FromSecond> | undefined;
 
+const way = oneOrTwo(navigator.hardwareConcurrency);
+
 function wake(): void {
   if (second || navigator.hardwareConcurrency < 2) return;
   try {
@@ -52,7 +55,7 @@ function wake(): void {
 }
 
 function ask(job: HalfJob): Wire<ToSecond, FromSecond> | undefined {
-  if (!inThree || !second || !ready) return undefined;
+  if (!inThree || !second || !ready || way.next() === 'one') return undefined;
   const to = second;
   half += 1;
   const own = half;
@@ -69,7 +72,13 @@ let before = Promise.resolve();
 
 async function work(asked: number, part: Parameters<typeof solvePart>[1]): Promise<void> {
   const stopped = (): boolean => current !== asked;
-  const means: Means = { cubes, turn, now: () => performance.now(), stopped, second: { wake, ask } };
+  const means: Means = {
+    cubes,
+    turn,
+    now: () => performance.now(),
+    stopped,
+    second: { wake, ask, took: way.took },
+  };
   for await (const reply of solvePart(asked, part, means))
     postMessage(reply, { transfer: reply.kind === 'going' ? buffersIn(reply) : [] });
 }
