@@ -68,7 +68,8 @@ export default defineConfig({
       provider: fontProviders.local(),
       name: 'Atkinson Hyperlegible Next',
       cssVariable: '--font-text',
-      fallbacks: ['system-ui', 'sans-serif'],
+      // Faces of other typefaces, made as wide and as high as this one, stand until it is there: nothing jumps.
+      fallbacks: ['as-liberation', 'as-dejavu', 'system-ui'],
       options: {
         variants: [
           { weight: '200 800', style: 'normal', src: [`./${latin}-wght-normal.woff2`] },

@@ -19,6 +19,7 @@ import { forgetNumbers, isLarge, keepLarge, keepNumbers, lastNumbers } from './c
 import { Field, sentence, UnitChoice } from './field.tsx';
 import { readHabit } from './habit.ts';
 import { HabitChoice } from './habit-choice.tsx';
+import { Raised } from './raised.tsx';
 import { Sign } from './sign.tsx';
 import type { Answer } from './solving.ts';
 
@@ -359,7 +360,7 @@ export function Calculator(props: CalculatorProps) {
               With the numbers in,{' '}
               {formula.empirical === true ? 'in the units of the equation' : 'in SI units'}.
               <p class="numbers">
-                {sign} = {answer.numbers}
+                {sign} = <Raised text={answer.numbers} />
               </p>
             </li>
           )}

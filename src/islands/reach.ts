@@ -13,7 +13,7 @@ function altered(element: Element): readonly (readonly [HTMLInputElement | HTMLS
 
 /** Whether the reader has numbers, units or a size of their own here, which the page as built does not show. */
 function hasHabit(element: Element): boolean {
-  if (!element.querySelector('.calculator')) return false;
+  if (!element.querySelector('.calculator, .model-card')) return false;
   const card = element.querySelector('[data-card]')?.getAttribute('data-card') ?? '';
   try {
     return ['units', 'large', `card:${card}`].some(

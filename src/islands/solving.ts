@@ -16,13 +16,9 @@ export interface Answer {
   /** Why there is no answer. */
   readonly reason?: string;
   readonly warnings: readonly Warning[];
-  /** The right side of the rearranged equation with its numbers in; absent when it cannot be rearranged. */
+  /** The right side of the rearranged equation with its numbers in, powers as `^2`; absent when it cannot be rearranged. */
   readonly numbers?: string;
 }
-
-/** `2^2` with a raised figure. */
-const raised = (text: string): string =>
-  text.replace(/\^([0-9])(?![\d.])/g, (_, digit: string) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!);
 
 /** Solves for `find` and writes out the line with the numbers in. `given` is in SI. */
 export function answerOf(formula: Formula, given: Readonly<Record<string, number>>, find: string): Answer {
@@ -46,6 +42,6 @@ export function answerOf(formula: Formula, given: Readonly<Record<string, number
     warnings: solved.warnings,
     others: solved.ok ? solved.roots.filter((root) => root !== solved.value) : [],
     ...(solved.ok ? { value: solved.value } : { reason: solved.reason }),
-    ...(equation && { numbers: raised(substituted(equation.right, number)) }),
+    ...(equation && { numbers: substituted(equation.right, number) }),
   };
 }

@@ -10,6 +10,7 @@ import { fromSI, toSI, type UnitSymbol } from '../../../calculators/core/units.t
 import type { Outcome } from '../../workers/plan-outcome.ts';
 import { sentence } from '../field.tsx';
 import type { UnitOf } from '../form-entries.ts';
+import { Raised } from '../raised.tsx';
 
 /** A formula as the working needs it. */
 export type Equation = Pick<Formula, 'id' | 'title' | 'equation' | 'empirical'> & {
@@ -198,8 +199,6 @@ function amountOf(
     : written(saidIn(home, output ?? found));
 }
 
-const raised = (text: string): string =>
-  text.replace(/\^([0-9])(?![\d.])/g, (_, digit: string) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]!);
 const signOf = (spec: SymbolSpec | undefined, symbol: string): string =>
   (spec?.sign ?? symbol).replace(/_/g, ' ');
 
@@ -240,7 +239,7 @@ function StepLine(props: WorkedProps & { readonly step: Step }) {
       {equation &&
         (html === '' ? (
           <p class="numbers scrolls" tabIndex={0}>
-            {plainEquation(equation, sign)}
+            <Raised text={plainEquation(equation, sign)} />
           </p>
         ) : (
           <div
@@ -253,7 +252,7 @@ function StepLine(props: WorkedProps & { readonly step: Step }) {
         ))}
       {turned && (
         <p class="numbers scrolls" tabIndex={0}>
-          {sign(find)} = {raised(substituted(turned.right, number))}
+          {sign(find)} = <Raised text={substituted(turned.right, number)} />
         </p>
       )}
       {equation && (
@@ -279,5 +278,5 @@ function StepLine(props: WorkedProps & { readonly step: Step }) {
 
 function plainEquation({ equation }: Equation, sign: (symbol: string) => string): string {
   const { left, right } = parseEquation(equation);
-  return raised(`${substituted(left, sign)} = ${substituted(right, sign)}`);
+  return `${substituted(left, sign)} = ${substituted(right, sign)}`;
 }
