@@ -55,6 +55,11 @@ describe('what is typed at a bench', () => {
   });
 
   it.each<[string, QuantityField, string]>([
+    ['1 lb 4 oz', mass, '“lb 4 oz” makes two units of one number'],
+    ['1 lb. 4oz.', mass, '“lb. 4oz.” makes two units of one number'],
+    ['3 ft 4 in', length, '“ft 4 in” makes two units of one number'],
+    ['1 lb 4 oz of it', mass, 'No unit “lb 4 oz of it” here'],
+    ['5 Mbar', pressure, 'No unit “Mbar” here'],
     ['20 deg', heat, 'Celsius or Fahrenheit'],
     ['20 degree', heat, 'Celsius or Fahrenheit'],
     ['20 degs', heat, 'measures an angle; this wants a temperature'],

@@ -112,7 +112,12 @@ describe('the table of units', () => {
   it('keeps the offset of a scale out of a width', () => {
     expect(widthToSI(180, '°F')).toBeCloseTo(100, 12);
     expect(widthFromSI(100, '°C')).toBe(100);
+    expect(widthFromSI(100, '°F')).toBeCloseTo(180, 12);
     expect(toSI(180, 'Δ°F')).toBeCloseTo(100, 12);
+  });
+
+  it('names a unit it has not', () => {
+    expect(() => unit('furlong')).toThrow('no unit "furlong"');
   });
 
   it('never offers a difference for a temperature', () => {
