@@ -1,7 +1,7 @@
 import type { FindIndex } from './build.ts';
 import { kinds, type Kind } from './document.ts';
 import { othersFor } from './synonyms.ts';
-import { asSign, edits, enoughOf, withoutSizes, wordsOf } from './words.ts';
+import { asSign, edits, amountOf, withoutSizes, wordsOf } from './words.ts';
 
 export interface Found {
   readonly kind: Kind;
@@ -83,8 +83,8 @@ export function searchOf(index: FindIndex): Search {
   const hits = new Float64Array(count);
 
   return (typed, limit = 12) => {
-    const enough = enoughOf(typed);
-    const asked = wordsOf(enough ?? withoutSizes(typed));
+    const amount = amountOf(typed);
+    const asked = wordsOf(amount ?? withoutSizes(typed));
     scores.fill(0);
     hits.fill(0);
     let parts = 0;
@@ -112,7 +112,7 @@ export function searchOf(index: FindIndex): Search {
       return nearest ? words[nearest[0]]! : word;
     });
     // The rest of such a question only tells pages apart that answer it alike.
-    if (enough !== undefined)
+    if (amount !== undefined)
       for (const word of wordsOf(withoutSizes(typed)))
         if (!asked.includes(word)) gather(meant(word, true), 0.1);
     const sign = asSign(typed);

@@ -97,17 +97,24 @@ const mass =
 const suffices = /\b(?:enough|sufficient|suffices?|too little)\b|\bwill\b.*\bdo\b/;
 const metals =
   /\b(?:metal|bronze|silver|sterling|gold|brass|gunmetal|copper|aluminium|zinc|tin|pewter|alloy)\b/;
-const otherStuff =
-  /\b(?:sand|investment|plaster|powder|water|wax|resin|slurry|weights?|propane|gas|charcoal|flux)\b/;
+const slurry = /\b(?:investment|plaster|slurry)\b/;
+const patterns = /\b(?:wax|resin|pattern)\b/;
+const otherStuff = /\b(?:sand|powder|water|wax|resin|weights?|propane|gas|charcoal|flux)\b/;
 
 /**
- * What is asked for when somebody asks whether an amount is enough: of metal, unless another stuff is named. What it
- * is to be enough for, the seal or the latch, is then not the matter. Nothing for any other question.
+ * What a question after an amount asks for, in words of the course: whether there is enough metal, unless another
+ * stuff is named; how much investment a flask takes; how much metal a wax becomes. What it is for, the seal or the
+ * latch, is then not the matter. Nothing for any other question.
  */
-export function enoughOf(typed: string): string | undefined {
+export function amountOf(typed: string): string | undefined {
   const plain = folded(typed);
-  if (!suffices.test(plain) || otherStuff.test(plain)) return undefined;
-  return mass.test(plain) || metals.test(plain) ? 'enough metal' : undefined;
+  const enough = suffices.test(plain);
+  if ((enough || /\bhow much\b/.test(plain)) && slurry.test(plain)) return 'powder water flask';
+  if (enough && !otherStuff.test(plain))
+    return mass.test(plain) || metals.test(plain) ? 'enough metal' : undefined;
+  return metals.test(plain) && patterns.test(plain) && (mass.test(plain) || /\bhow much\b/.test(plain))
+    ? 'wax to metal'
+    : undefined;
 }
 
 /** A symbol or a unit as one word, whatever stands in it: `V/A`, `T_m`, `m/s²`. */

@@ -80,6 +80,12 @@ export const amountQueries: Readonly<Record<string, string>> = {
   // Another stuff is asked for.
   'have I enough sand for the flask': 'formulas/sand/bulk/',
   'weights enough on the cope': 'formulas/sand/weight/',
+  'Is 2 kg of investment enough': 'formulas/investment/mix/',
+  'have I enough plaster for the flask': 'formulas/investment/mix/',
+  // A wax becomes metal.
+  'how much bronze for a 40 g wax': 'formulas/charge/mass-from-pattern/',
+  'wax weighs 3 dwt how much silver do I need': 'formulas/charge/mass-from-pattern/',
+  'how much gunmetal for the pattern': 'formulas/charge/mass-from-pattern/',
 };
 
 export const findQueries: readonly FindQuery[] = Object.entries(rows).map(([typed, first]) => ({
