@@ -166,15 +166,16 @@ export function Calculator(props: CalculatorProps) {
     if (last.spread > 0) widths[symbol] = last.spread;
   }
   const asked = JSON.stringify([find, given, widths]);
+  const units = Object.fromEntries(variables.map((symbol) => [symbol, entries[symbol]!.unit]));
   const answer = useMemo<Answer>(
     // An answer to one symbol is never shown for another while the solver is on its way.
     () =>
       solver
-        ? solver.answerOf(formula, given, find)
+        ? solver.answerOf(formula, given, find, units)
         : shownBefore.current.find === find
           ? shownBefore.current.answer
           : onItsWay,
-    [solver, asked],
+    [solver, asked, Object.values(units).join()],
   );
   shownBefore.current = { find, answer };
   const { value } = answer;
@@ -265,7 +266,10 @@ export function Calculator(props: CalculatorProps) {
           .filter((symbol) => symbol !== find)
           .map((symbol) => {
             const spec = specs[symbol]!;
-            const about = answer.warnings.filter((warning) => warning.symbol === symbol);
+            // What is said of the last number that could be read is not of the one that stands here.
+            const about = readings[symbol]!.ok
+              ? answer.warnings.filter((warning) => warning.symbol === symbol)
+              : [];
             return (
               <Field
                 key={symbol}

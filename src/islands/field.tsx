@@ -69,6 +69,10 @@ export function UnitChoice(props: {
   }, [whose, of, value]);
 }
 
+/** Pieces and channels are counted, and a ratio above one is no share: neither is shown in per cent. */
+const isCount = ({ unit: own, range }: EntrySpec, shown: UnitSymbol): boolean =>
+  own === '1' && shown === '1' && (range?.[0] ?? 0) >= 1;
+
 /** One quantity: a text field that reads what people type, its unit, steps, sign, spread and messages. */
 export function Field(props: FieldProps) {
   const { id, name, spec, entry, reading, onChange } = props;
@@ -113,12 +117,14 @@ export function Field(props: FieldProps) {
         <button type="button" class="step" aria-label={`more ${name}`} onClick={() => step(1)}>
           +
         </button>
-        <UnitChoice
-          name={name}
-          of={spec.unit}
-          value={entry.unit}
-          onChange={(symbol) => onChange(inUnit(entry, spec, symbol))}
-        />
+        {!isCount(spec, entry.unit) && (
+          <UnitChoice
+            name={name}
+            of={spec.unit}
+            value={entry.unit}
+            onChange={(symbol) => onChange(inUnit(entry, spec, symbol))}
+          />
+        )}
         {mayBeNegative(spec, entry.unit) && (
           <button
             type="button"

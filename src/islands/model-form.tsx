@@ -244,7 +244,7 @@ export function QuantityField(props: {
 }) {
   const { spec, entry } = props;
   const reading = readingOf(entry, spec, props.book);
-  const about = reading?.ok ? warningsFor(spec, spec.name, reading.value) : [];
+  const about = reading?.ok ? warningsFor({ ...spec, show: entry.unit }, spec.name, reading.value) : [];
   const spread = props.withSpread ? '' : spreadOf(entry);
   return (
     <Field

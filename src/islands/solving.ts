@@ -1,9 +1,9 @@
 import type { Formula, SymbolSpec } from '../../calculators/core/formula.ts';
 import { printNumber } from '../../calculators/core/print.ts';
-import { rearrange, solve, type Warning } from '../../calculators/core/solve.ts';
+import { rearrange, solve, warningsFor, type Warning } from '../../calculators/core/solve.ts';
 import { equationUnit } from '../../calculators/core/sum-units.ts';
 import { substituted } from '../../calculators/core/typeset.ts';
-import { fromSI, toSI, unit } from '../../calculators/core/units.ts';
+import { fromSI, toSI, unit, type UnitSymbol } from '../../calculators/core/units.ts';
 
 export { formulaSpreadInSteps } from '../../calculators/core/spread.ts';
 
@@ -20,8 +20,16 @@ export interface Answer {
   readonly numbers?: string;
 }
 
-/** Solves for `find` and writes out the line with the numbers in. `given` is in SI. */
-export function answerOf(formula: Formula, given: Readonly<Record<string, number>>, find: string): Answer {
+/**
+ * Solves for `find` and writes out the line with the numbers in. `given` is in SI; a range is told in the unit its
+ * symbol is shown in.
+ */
+export function answerOf(
+  formula: Formula,
+  given: Readonly<Record<string, number>>,
+  find: string,
+  shown: Readonly<Record<string, UnitSymbol>> = {},
+): Answer {
   const specs = formula.symbols as Readonly<Record<string, SymbolSpec>>;
   const solved = solve(formula, given, find);
   const equation = rearrange(formula, find);
@@ -38,8 +46,15 @@ export function answerOf(formula: Formula, given: Readonly<Record<string, number
     );
     return text.startsWith('−') || text.includes('×') ? `(${text})` : text;
   };
+  const inUnits = (warning: Warning): readonly Warning[] => {
+    const { symbol } = warning;
+    const [show, si] = [shown[symbol], symbol === find && solved.ok ? solved.value : given[symbol]];
+    return show === undefined || si === undefined
+      ? [warning]
+      : warningsFor({ ...specs[symbol]!, show }, symbol, si);
+  };
   return {
-    warnings: solved.warnings,
+    warnings: solved.warnings.flatMap(inUnits),
     others: solved.ok ? solved.roots.filter((root) => root !== solved.value) : [],
     ...(solved.ok ? { value: solved.value } : { reason: solved.reason }),
     ...(equation && { numbers: substituted(equation.right, number) }),

@@ -43,7 +43,9 @@ export function dayScreens(
     const said = habitUnit(home, habit);
     // 1135 °C is not 1140 °C to who stands at the furnace.
     const hot = unit(said).kind === 'temperature' && fromSI(value, said) > 1000;
-    return printQuantity(value, said, { figures: hot ? 4 : 3 });
+    // A time is known to a tenth at best, and the clock beside it counts whole seconds.
+    const figures = home === 's' && value < 100 ? 2 : hot ? 4 : 3;
+    return printQuantity(value, said, { figures });
   };
   const value = (name: string, home: UnitSymbol): string | undefined => print(values[name], home);
   const failing = checks.filter(({ verdict }) => verdict === 'fails');

@@ -51,7 +51,8 @@ export function Decision(props: WorkedProps & { readonly check: Check }) {
   const steps = outcome.result.steps.filter(({ id }) => check.steps?.includes(id));
   const main = outcome.result.steps.find(({ id, value }) => id === check.shows && value !== undefined);
   const spread = main && outcome.spreads[main.id];
-  const chance = outcome.chances[check.id];
+  // What hangs on no number, as lead in the metal, is no matter of chance.
+  const chance = check.levers.length > 0 ? outcome.chances[check.id] : undefined;
   const fails = check.verdict === 'fails';
   const changes = fails ? outcome.changes[check.id] : undefined;
   return (
