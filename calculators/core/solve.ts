@@ -14,7 +14,7 @@ import type { Environment, Equation } from './expression.ts';
 import type { Formula, SymbolSpec } from './formula.ts';
 import { valueOf } from './program.ts';
 import { findRoots } from './roots.ts';
-import { fromSI, toSI } from './units.ts';
+import { fromSI, toSI, unit, type UnitSymbol } from './units.ts';
 
 export interface Warning {
   readonly symbol: string;
@@ -80,14 +80,21 @@ function isWellInside(spec: SymbolSpec, si: number): boolean {
 const slackOf = (value: number): number => 1e-9 * Math.abs(value);
 
 /** Past the symbol's limit, where no answer is given. */
-export function isPast({ limit, unit }: SymbolSpec, si: number): boolean {
+export function isPast({ limit, unit: own }: SymbolSpec, si: number): boolean {
   if (!limit) return false;
-  const value = fromSI(si, unit);
+  const value = fromSI(si, own);
   const slack = slackOf(value);
   return (
     (limit.above !== undefined && value > limit.above + slack) ||
     (limit.below !== undefined && value < limit.below - slack)
   );
+}
+
+/** An end of a range as it is told: three figures, a temperature in whole degrees. */
+export function rangeEnd(si: number, shown: UnitSymbol): string {
+  const value = fromSI(si, shown);
+  const told = unit(shown).kind === 'temperature' ? Math.round(value) : Number(value.toPrecision(3));
+  return `${told}`.replace(/^-/, '−');
 }
 
 /** Notes about one value: outside the range (a warning) or past a limit (a refusal). */
@@ -98,11 +105,10 @@ export function warningsFor(spec: SymbolSpec, symbol: string, si: number): reado
   const value = fromSI(si, spec.unit);
   const slack = slackOf(value);
   if (!range || (value >= range[0] - slack && value <= range[1] + slack)) return [];
-  const unit = spec.show ?? spec.unit;
-  const edge = (end: number): string =>
-    `${Number(fromSI(toSI(end, spec.unit), unit).toPrecision(3))}`.replace(/^-/, '−');
+  const shown = spec.show ?? spec.unit;
+  const edge = (end: number): string => rangeEnd(toSI(end, spec.unit), shown);
   const side = value < range[0] ? 'below' : 'above';
-  const between = `${edge(range[0])} to ${edge(range[1])}${unit === '1' ? '' : ` ${unit}`}`;
+  const between = `${edge(range[0])} to ${edge(range[1])}${shown === '1' ? '' : ` ${shown}`}`;
   return [{ symbol, message: `${side} the range ${between}${spec.why ? `: ${spec.why}` : ''}` }];
 }
 
@@ -210,10 +216,10 @@ function preferred(formula: Formula, spec: SymbolSpec, roots: readonly number[])
 function noAnswer(spec: SymbolSpec, find: string): string {
   if (!spec.range)
     return `no value of ${spec.name} (${spec.sign ?? find}) satisfies the equation with these numbers`;
-  const unit = spec.show ?? spec.unit;
-  const edge = (end: number): string => `${Number(fromSI(toSI(end, spec.unit), unit).toPrecision(4))}`;
+  const shown = spec.show ?? spec.unit;
+  const edge = (end: number): string => rangeEnd(toSI(end, spec.unit), shown);
   return `no ${spec.name} between ${edge(spec.range[0])} and ${edge(spec.range[1])}${
-    unit === '1' ? '' : ` ${unit}`
+    shown === '1' ? '' : ` ${shown}`
   } satisfies the equation with these numbers`;
 }
 

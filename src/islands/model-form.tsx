@@ -7,9 +7,9 @@ import type {
   QuantityInput,
   TextInput,
 } from '../../calculators/core/model.ts';
-import { plainNumber, unitLabel } from '../../calculators/core/print.ts';
-import { warningsFor } from '../../calculators/core/solve.ts';
-import { fromSI, unit, type UnitSymbol } from '../../calculators/core/units.ts';
+import { unitLabel } from '../../calculators/core/print.ts';
+import { rangeEnd, warningsFor } from '../../calculators/core/solve.ts';
+import { toSI, type UnitSymbol } from '../../calculators/core/units.ts';
 import { homeUnit, type Entry } from './entries.ts';
 import { Field } from './field.tsx';
 import {
@@ -277,10 +277,7 @@ export function QuantityField(props: {
 /** For a number without a note of its own: where it usually lies, in the unit beside it. */
 function rangeText(spec: QuantityInput, symbol: UnitSymbol): string {
   if (!spec.range) return '';
-  const at = (value: number): string =>
-    plainNumber(fromSI(value * unit(spec.unit).factor + unit(spec.unit).offset, symbol), {
-      figures: 3,
-    }).replace('-', '−');
+  const at = (value: number): string => rangeEnd(toSI(value, spec.unit), symbol);
   return `Between ${at(spec.range[0])} and ${at(spec.range[1])} ${unitLabel(symbol)}`.trim() + '.';
 }
 

@@ -42,6 +42,13 @@ const web: SymbolSpec = { name: 'web', unit: 'mm', show: 'in', range: [25.4, 508
 describe('a range', () => {
   const messages = (spec: SymbolSpec, si: number) => warningsFor(spec, 'a', si).map(({ message }) => message);
 
+  it('tells a range in whole degrees, and in the unit that is shown', () => {
+    // 250 K is −23.15 °C and −9.67 °F; 1100 K is 826.85 °C and 1520.33 °F.
+    const sand = plain('T', { unit: 'K', range: [250, 1100] });
+    expect(messages({ ...sand, show: '°C' }, 200)).toEqual(['below the range −23 to 827 °C']);
+    expect(messages({ ...sand, show: '°F' }, 1200)).toEqual(['above the range −10 to 1520 °F']);
+  });
+
   it.each([
     [0.1, []],
     // The ends belong to it, and so does what rounding makes of them.

@@ -110,7 +110,7 @@ describe('solving where nothing can be rearranged', () => {
   it('says so when there is none', () => {
     expect(solve(twice, { y: -3 }, 'x')).toMatchObject({
       ok: false,
-      reason: 'no x between -5 and 5 satisfies the equation with these numbers',
+      reason: 'no x between −5 and 5 satisfies the equation with these numbers',
     });
   });
 });
