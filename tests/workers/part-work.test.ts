@@ -100,6 +100,9 @@ describe('gate and button beside the part, and the solver', () => {
     expect(gated.sections).toHaveLength(1);
     const plan = planOf('block.stl', of('settled')!, gated, 'silicon-bronze', 25e-6);
     expect(plan.texts['sprue.volume']).toBe('2.51 cm³');
+    // A shop that measures in inches is shown them, of the same numbers.
+    const abroad = planOf('block.stl', of('settled')!, gated, 'silicon-bronze', 25e-6, 'us').texts;
+    expect(abroad).toMatchObject({ 'sprue.volume': '2.51 cm³ ~ in³', 'gate.area': '25 mm² ~ in²' });
     // Pressing the button itself moves no gate.
     const look = { yaw: 0, pitch: 90, width: 200, height: 150, dark: false };
     ask({ kind: 'view', look, shown: 'modulus', name: 'main' });

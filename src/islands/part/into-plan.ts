@@ -1,11 +1,9 @@
 import { plainNumber } from '../../../calculators/core/print.ts';
+import { habitUnit, type Habit } from '../../../calculators/core/shop-units.ts';
 import { fromSI, type UnitSymbol } from '../../../calculators/core/units.ts';
 import type { PartSection } from '../../../calculators/meshes/sections.ts';
 import type { Gated, Settled } from '../../workers/part-work.ts';
 import type { Plan } from '../plan/store.ts';
-
-const written = (si: number, unit: UnitSymbol, figures = 3): string =>
-  `${plainNumber(fromSI(si, unit), { figures })}${unit === '1' ? '' : ` ${unit}`}`;
 
 /** Names by thickness; rows of the same thickness are told apart by a letter. */
 export function sectionNames(sections: readonly Pick<PartSection, 'thickness'>[]): string[] {
@@ -24,7 +22,13 @@ export function planOf(
   metal: string,
   /** m² */
   gate: number,
+  /** How the shop measures: the plan shows the numbers so, and keeps them as they are written. */
+  habit: Habit = 'metric',
 ): Plan {
+  const written = (si: number, unit: UnitSymbol, figures = 3): string => {
+    const shown = habitUnit(unit, habit);
+    return `${plainNumber(fromSI(si, unit), { figures })} ${unit}${shown === unit ? '' : ` ~ ${shown}`}`;
+  };
   const names = sectionNames(sections);
   const [long, wide, high] = settled.extent;
   const word = file

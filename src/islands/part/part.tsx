@@ -16,6 +16,7 @@ import type {
   Timed,
 } from '../../workers/part-work.ts';
 import type { FreezingMetal, FreezingMould } from './substances.ts';
+import { readHabit } from '../habit.ts';
 import { loadShelf, saveShelf, withPlan } from '../plan/store.ts';
 import { planOf, sectionNames } from './into-plan.ts';
 import { Cuts, Views } from './views.tsx';
@@ -218,7 +219,7 @@ export function PartFile(props: PartProps) {
   function toPlan(): void {
     if (!opened || !settled || !gated) return;
     const first = { name: 'Lamp shield', texts: {} };
-    const plan = planOf(opened.name, settled, gated, metal, (2 * gateRadius(gateWidth)) ** 2);
+    const plan = planOf(opened.name, settled, gated, metal, (2 * gateRadius(gateWidth)) ** 2, readHabit());
     const problem = saveShelf(withPlan(loadShelf(first).shelf, plan));
     if (problem !== undefined) setSaid(problem);
     else location.assign(props.plan);
