@@ -17,6 +17,16 @@ export function ListField(
   const head = `${id}-${name}-head`;
   const rows = (form[name] as readonly FormRow[] | undefined) ?? usualRows(spec);
   const put = (next: readonly FormRow[], said?: string): void => props.put(name, next, said);
+  const full = rows.length >= spec.most;
+  const more = useRef<HTMLButtonElement>(null);
+  const takeOut = (at: number, title: string): void => {
+    // The last row takes its buttons with it, and the hand on the keyboard needs somewhere to stand.
+    if (at === rows.length - 1) more.current?.focus();
+    put(
+      rows.filter((_, i) => i !== at),
+      `${title} taken out.`,
+    );
+  };
   const latest = useRef(rows);
   latest.current = rows;
   const replace = (at: number, cell: string, value: Cell): void =>
@@ -53,20 +63,15 @@ export function ListField(
                 <p class="row-actions">
                   <button
                     type="button"
-                    disabled={rows.length >= spec.most}
-                    onClick={() => put([...rows.slice(0, at + 1), row, ...rows.slice(at + 1)])}
+                    aria-disabled={full}
+                    onClick={() => !full && put([...rows.slice(0, at + 1), row, ...rows.slice(at + 1)])}
                   >
                     Copy {title}
                   </button>
                   <button
                     type="button"
-                    disabled={rows.length < 2}
-                    onClick={() =>
-                      put(
-                        rows.filter((_, i) => i !== at),
-                        `${title} taken out.`,
-                      )
-                    }
+                    aria-disabled={rows.length < 2}
+                    onClick={() => rows.length > 1 && takeOut(at, title)}
                   >
                     Take out {title}
                   </button>
@@ -76,8 +81,13 @@ export function ListField(
           </Group>
         );
       })}
-      <button type="button" disabled={rows.length >= spec.most} onClick={() => put([...rows, newRow(spec)])}>
-        {rows.length >= spec.most ? `No more than ${spec.most}` : 'Add one'}
+      <button
+        ref={more}
+        type="button"
+        aria-disabled={full}
+        onClick={() => !full && put([...rows, newRow(spec)])}
+      >
+        {full ? `No more than ${spec.most}` : 'Add one'}
       </button>
     </div>
   );

@@ -245,7 +245,7 @@ export function PourDay({ books, planPage, logPage, first }: DayProps) {
         )}
       </div>
       <p class="day-keys">
-        <button type="button" disabled={at === 0} onClick={() => go(at - 1)}>
+        <button type="button" aria-disabled={at === 0} onClick={() => at > 0 && go(at - 1)}>
           Back
         </button>
         {at < screens.length - 1 ? (

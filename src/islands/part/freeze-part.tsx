@@ -164,7 +164,7 @@ export function FreezePart(props: {
             onInput={(event) => setPour(event.currentTarget.value)}
           />
         </label>
-        <button type="button" disabled={going !== undefined} onClick={begin}>
+        <button type="button" aria-disabled={going !== undefined} onClick={() => !going && begin()}>
           Follow the heat
         </button>
         {going && (

@@ -95,6 +95,7 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
     const read = setFromText(file.size > 2_000_000 ? '' : await file.text());
     if (!read.ok) return setProblem(read.reason);
     store([...drafts, { ...draftFrom(read.value, bank), given: read.value.hash }], drafts.length);
+    setSaid(`“${nameOf(read.value)}” is open.`);
   };
 
   return (
@@ -109,30 +110,27 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
         >
           {drafts.map(({ id, title, edition }, i) => (
             <option key={`${id} ${i}`} value={String(i)} selected={i === at}>
-              {title || 'Set without a title'}, edition {edition}
+              {nameOf({ title })}, edition {edition}
             </option>
           ))}
         </select>
-        <button type="button" onClick={() => store([...drafts, newDraft()], drafts.length)}>
+        <button
+          type="button"
+          onClick={() => {
+            store([...drafts, newDraft()], drafts.length);
+            setSaid('A new set is open.');
+          }}
+        >
           New
         </button>
         <button
           type="button"
-          onClick={() =>
-            store(
-              [
-                ...drafts,
-                {
-                  ...newDraft(),
-                  ...withoutGiven(draft),
-                  id: newDraft().id,
-                  edition: 1,
-                  title: `${draft.title} copy`,
-                },
-              ],
-              drafts.length,
-            )
-          }
+          onClick={() => {
+            const title = `${draft.title} copy`.trim();
+            const copy = { ...withoutGiven(draft), id: newDraft().id, edition: 1, title };
+            store([...drafts, copy], drafts.length);
+            setSaid(`“${title}” is open.`);
+          }}
         >
           Copy
         </button>
@@ -142,6 +140,7 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
             const rest = drafts.filter((_, i) => i !== at);
             setGone(draft);
             store(rest.length > 0 ? rest : [newDraft()], 0);
+            setSaid(`“${nameOf(draft)}” is deleted. It can be brought back.`);
           }}
         >
           Delete
@@ -152,9 +151,11 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
             onClick={() => {
               setGone(undefined);
               store([...drafts, gone], drafts.length);
+              setSaid(`“${nameOf(gone)}” is back.`);
+              document.getElementById('set-open')?.focus();
             }}
           >
-            Bring “<bdi>{gone.title || 'Set without a title'}</bdi>” back
+            Bring “<bdi>{nameOf(gone)}</bdi>” back
           </button>
         )}
         <label class="press">
@@ -217,6 +218,8 @@ export function BuildSet({ bank: bankAddress, words, pages }: BuildProps) {
     </div>
   );
 }
+
+const nameOf = ({ title }: Pick<Draft, 'title'>): string => title || 'Set without a title';
 
 function withoutGiven({ given: _, ...draft }: KeptDraft): Draft {
   return draft;

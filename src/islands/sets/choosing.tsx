@@ -113,9 +113,19 @@ export function Choosing({ bank, words, picks, page, add }: ChoosingProps) {
       <p class="soft" role="status">
         {found.length} of {bank.exercises.length}. A title opens the exercise in a new tab.
       </p>
+      <p>
+        <a href="#picks">Past the list, to what is in the set</a>
+      </p>
       {fresh.length > 1 && fresh.length <= Math.min(atOnce, most - picks.length) && (
         <p>
-          <button type="button" onClick={() => add(fresh)}>
+          <button
+            type="button"
+            onClick={() => {
+              add(fresh);
+              // The button goes with what it added.
+              document.getElementById('picks')?.focus();
+            }}
+          >
             Add these {fresh.length}
           </button>
         </p>
@@ -139,9 +149,9 @@ export function Choosing({ bank, words, picks, page, add }: ChoosingProps) {
               </span>
               <button
                 type="button"
-                disabled={taken || picks.length >= most}
-                aria-label={`Add ${title}`}
-                onClick={() => add([id])}
+                aria-disabled={taken || picks.length >= most}
+                aria-label={`${taken ? 'In it' : 'Add'} ${title}`}
+                onClick={() => !taken && picks.length < most && add([id])}
               >
                 {taken ? 'In it' : 'Add'}
               </button>

@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Bank, Pick } from '../../../calculators/exercises/sets/building.ts';
 import { SmallEntry } from './small-entry.tsx';
 
@@ -11,24 +12,50 @@ interface PicksProps {
 export function Picks({ bank, picks, change }: PicksProps) {
   const put = (at: number, part: Partial<Pick>): void =>
     change(picks.map((pick, i) => (i === at ? { ...pick, ...part } : pick)));
+  const own = useRef<HTMLElement>(null);
+  /** What was done last, to which rows, and where the keyboard goes on: rows that move or go take it with them. */
+  const [done, setDone] = useState({ says: '', focus: '', made: picks });
+  useLayoutEffect(() => {
+    if (done.focus !== '') own.current?.querySelector<HTMLElement>(`[id="${done.focus}"]`)?.focus();
+  }, [done]);
+  const titleOf = (pick: Pick): string => String(dataOf(bank, pick)['title'] ?? pick.id);
   const move = (at: number, to: number): void => {
+    const pick = picks[at]!;
     if (to < 0 || to >= picks.length) return;
     const next = [...picks];
-    const [pick] = next.splice(at, 1);
-    next.splice(to, 0, pick!);
+    next.splice(at, 1);
+    next.splice(to, 0, pick);
     change(next);
+    setDone({
+      says: `“${titleOf(pick)}” is now ${to + 1} of ${picks.length}.`,
+      focus: `${to < at ? 'up' : 'down'}-${pick.id}`,
+      made: next,
+    });
+  };
+  const takeOut = (at: number): void => {
+    const next = picks.filter((_, i) => i !== at);
+    const beside = next[at] ?? next[at - 1];
+    change(next);
+    setDone({
+      says: `“${titleOf(picks[at]!)}” is taken out.`,
+      focus: beside ? `out-${beside.id}` : 'picks',
+      made: next,
+    });
   };
   const all = picks.reduce((sum, pick) => sum + (pick.marks ?? Number(dataOf(bank, pick)['marks'] ?? 0)), 0);
   return (
-    <section aria-labelledby="picks">
-      <h2 id="picks">In the set</h2>
-      <p class="soft">
-        {picks.length} {picks.length === 1 ? 'question' : 'questions'}, {all} {all === 1 ? 'mark' : 'marks'}
+    <section aria-labelledby="picks" ref={own}>
+      <h2 id="picks" tabIndex={-1}>
+        In the set
+      </h2>
+      <p class="soft" role="status">
+        {picks.length} {picks.length === 1 ? 'question' : 'questions'}, {all} {all === 1 ? 'mark' : 'marks'}.{' '}
+        {done.made === picks && done.says}
       </p>
       <ol class="rows picks">
         {picks.map((pick, at) => {
           const data = dataOf(bank, pick);
-          const title = String(data['title'] ?? pick.id);
+          const title = titleOf(pick);
           const computed = data['kind'] === 'number' || data['kind'] === 'steps';
           return (
             <li key={pick.id}>
@@ -55,24 +82,27 @@ export function Picks({ bank, picks, change }: PicksProps) {
               )}
               <button
                 type="button"
+                id={`up-${pick.id}`}
                 aria-label={`Move up: ${title}`}
-                disabled={at === 0}
+                aria-disabled={at === 0}
                 onClick={() => move(at, at - 1)}
               >
                 ↑
               </button>
               <button
                 type="button"
+                id={`down-${pick.id}`}
                 aria-label={`Move down: ${title}`}
-                disabled={at === picks.length - 1}
+                aria-disabled={at === picks.length - 1}
                 onClick={() => move(at, at + 1)}
               >
                 ↓
               </button>
               <button
                 type="button"
+                id={`out-${pick.id}`}
                 aria-label={`Take out: ${title}`}
-                onClick={() => change(picks.filter((_, i) => i !== at))}
+                onClick={() => takeOut(at)}
               >
                 Take out
               </button>
