@@ -126,6 +126,7 @@ export function ExerciseIsland(props: ExerciseProps): JSX.Element {
     <AnswerField
       id={`${id}-${part}`}
       sought={sought[at]!}
+      part={exercise.kind === 'steps'}
       text={kept.answers[part] ?? ''}
       marked={kept.marked[part]}
       change={(text) => answered(part, text)}
@@ -149,7 +150,7 @@ export function ExerciseIsland(props: ExerciseProps): JSX.Element {
         <ol class="exercise-parts">
           {exercise.parts.map((part, at) => (
             <li key={part.id}>
-              <p>
+              <p id={`${id}-${part.id}-asks`}>
                 {withNumbers(part.question, partNumbers(variant.given, part.given))} <Marks of={part.marks} />
               </p>
               {field(part.id, at)}
@@ -226,12 +227,13 @@ export function ExerciseIsland(props: ExerciseProps): JSX.Element {
         <button type="submit" class="first">
           {exercise.kind === 'text' ? 'Compare' : 'Check'}
         </button>
-        {kept.hints < hintCount(exercise) && (
-          <button type="button" onClick={() => change({ hints: kept.hints + 1 })}>
-            {exercise.kind === 'steps' && kept.hints === 0
-              ? 'Hints'
-              : `Hint ${kept.hints + 1} of ${hintCount(exercise)}`}
-          </button>
+        {hintCount(exercise) > 0 && (
+          <HintKey
+            of={hintCount(exercise)}
+            shown={kept.hints}
+            unnumbered={exercise.kind === 'steps' && kept.hints === 0}
+            ask={() => change({ hints: kept.hints + 1 })}
+          />
         )}
         {(computed || exercise.kind === 'order') && (
           <button type="button" onClick={() => void renew()}>
@@ -277,12 +279,21 @@ export function Paragraphs({ text }: { text: string }): JSX.Element {
 interface AnswerFieldProps {
   readonly id: string;
   readonly sought: { readonly name: string; readonly sign: string };
+  /** One of several parts: what it asks has the id of the field with `-asks`. */
+  readonly part?: boolean;
   readonly text: string;
   readonly marked: Marked | undefined;
   readonly change: (text: string) => void;
 }
 
-export function AnswerField({ id, sought, text, marked, change }: AnswerFieldProps): JSX.Element {
+export function AnswerField({
+  id,
+  sought,
+  part = false,
+  text,
+  marked,
+  change,
+}: AnswerFieldProps): JSX.Element {
   const name = sought.name.charAt(0).toUpperCase() + sought.name.slice(1);
   return (
     <div class="exercise-answer">
@@ -300,7 +311,7 @@ export function AnswerField({ id, sought, text, marked, change }: AnswerFieldPro
           spellcheck={false}
           value={text}
           aria-invalid={marked?.verdict === 'unread'}
-          aria-describedby={`${id}-says`}
+          aria-describedby={`${part ? `${id}-asks ` : ''}${id}-says`}
           onInput={({ currentTarget }) => change(currentTarget.value)}
         />
       </span>
@@ -358,6 +369,23 @@ export function Verdict({ marked }: { marked: Marked }): JSX.Element {
         </span>
       ))}
     </p>
+  );
+}
+
+interface HintKeyProps {
+  readonly of: number;
+  readonly shown: number;
+  readonly unnumbered: boolean;
+  readonly ask: () => void;
+}
+
+/** Asks for the next hint. It stays when there is none left: whoever pressed it by the keyboard stands on it. */
+export function HintKey({ of, shown, unnumbered, ask }: HintKeyProps): JSX.Element {
+  const left = shown < of;
+  return (
+    <button type="button" aria-disabled={!left} onClick={() => left && ask()}>
+      {!left ? 'No more hints' : unnumbered ? 'Hints' : `Hint ${shown + 1} of ${of}`}
+    </button>
   );
 }
 

@@ -87,6 +87,10 @@ export function itemAnalysis(
   });
 }
 
+/** A whole order would fill a paragraph: its lines by their places in the right one. */
+const orderTaken = (placed: readonly number[]): string =>
+  `Lines put in the order ${placed.map((line) => line + 1).join(', ')}, by their right places.`;
+
 /** Wrong answers by what they were recognised as: the most frequent first. Numbers within a sentence do not part groups. */
 function waysTaken(exercise: Exercise, counted: readonly Counted[], at: number): WrongWayTaken[] {
   const groups = new Map<
@@ -100,8 +104,9 @@ function waysTaken(exercise: Exercise, counted: readonly Counted[], at: number):
       const read = marked.verdict !== 'unread' || answer.trim() === '';
       if (read && marked.verdict !== 'wrong') continue;
       const judged = 'options' in exercise || exercise.kind === 'order';
-      const says = judged ? answer : (marked.says[0] ?? '');
-      const key = `${id} ${says.replace(/[\d.,  ]+/g, '#')}`;
+      const placed = row.counted!.handIn.answers[exercise.id]?.chosen ?? [];
+      const says = exercise.kind === 'order' ? orderTaken(placed) : judged ? answer : (marked.says[0] ?? '');
+      const key = judged ? says : `${id} ${says.replace(/[\d.,  ]+/g, '#')}`;
       const group = groups.get(key) ?? {
         says,
         part: id,

@@ -33,8 +33,10 @@ export function Analysis({ set, rows, remarks }: AnalysisProps) {
       <summary>What the class shows</summary>
       {waiting > 0 && (
         <p>
-          {waiting === 1 ? 'One answer in words waits' : `${waiting} answers in words wait`} to be marked by
-          hand and count nothing yet.
+          {waiting === 1
+            ? 'One answer in words waits to be marked by hand and counts'
+            : `${waiting} answers in words wait to be marked by hand and count`}{' '}
+          nothing yet.
         </p>
       )}
       <h3>Outcomes not reached</h3>

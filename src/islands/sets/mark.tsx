@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Library } from '../../../calculators/exercises/answer.ts';
 import {
   classRows,
@@ -159,6 +159,11 @@ export function MarkSets({ bank }: { readonly bank: string }) {
       return { ...newest, rows };
     });
   }, [benches, run, book, keep]);
+  const files = useRef<HTMLInputElement>(null);
+  const save = (what: string, ...file: Parameters<typeof saveFile>): void => {
+    saveFile(...file);
+    setSaid(`${what} is saved.`);
+  };
   const libraries = new Map(benches.map(({ set, library }) => [set.hash, library]));
 
   return (
@@ -191,6 +196,7 @@ export function MarkSets({ bank }: { readonly bank: string }) {
         <p class="deeds">
           <label class="press">
             <input
+              ref={files}
               type="file"
               multiple
               class="unseen"
@@ -204,7 +210,15 @@ export function MarkSets({ bank }: { readonly bank: string }) {
           {kept
             .filter((set) => !benches.some((bench) => bench.set.hash === set.hash))
             .map((set) => (
-              <button type="button" key={set.hash} onClick={() => void addSet(keptFile(set.hash)!)}>
+              <button
+                type="button"
+                key={set.hash}
+                onClick={() => {
+                  // The button goes once the set is open.
+                  files.current?.focus();
+                  void addSet(keptFile(set.hash)!);
+                }}
+              >
                 Mark by “<bdi>{set.title}</bdi>”, edition {set.edition}
               </button>
             ))}
@@ -241,7 +255,7 @@ export function MarkSets({ bank }: { readonly bank: string }) {
             onChange={({ currentTarget }) => remember({ ...book, roster: rosterFrom(currentTarget.value) })}
           />
         </details>
-        <p class="soft">
+        <p class="soft" aria-live="polite">
           {benches.length === 0
             ? 'No set yet: open the file of the set, or choose one above.'
             : `By ${benches.map(({ set }) => `“${set.title}”, edition ${set.edition}`).join('; ')}.`}{' '}
@@ -300,7 +314,8 @@ export function MarkSets({ bank }: { readonly bank: string }) {
                 type="button"
                 onClick={() =>
                   void import('../../../calculators/exercises/sets/csv.ts').then(({ classCsv }) =>
-                    saveFile(
+                    save(
+                      'The table',
                       `${fileName(set.title)}.csv`,
                       classCsv(set, rows, book.remarks, separator),
                       'text/csv',
@@ -314,7 +329,8 @@ export function MarkSets({ bank }: { readonly bank: string }) {
                 type="button"
                 onClick={() =>
                   void records().then(({ resultsJson }) =>
-                    saveFile(
+                    save(
+                      'The file of results',
                       `${fileName(set.title, 'results')}.json`,
                       resultsJson(set, rows, run.refused, book.remarks),
                     ),
@@ -327,7 +343,8 @@ export function MarkSets({ bank }: { readonly bank: string }) {
                 type="button"
                 onClick={() =>
                   void records().then(({ xapiStatements }) =>
-                    saveFile(
+                    save(
+                      'The xAPI file',
                       `${fileName(set.title, 'xapi')}.json`,
                       xapiStatements(rows, book.remarks, location.origin),
                     ),
@@ -336,7 +353,10 @@ export function MarkSets({ bank }: { readonly bank: string }) {
               >
                 Save xAPI
               </button>
-              <button type="button" onClick={() => saveFile('mark-book.json', writeMarkBook(book))}>
+              <button
+                type="button"
+                onClick={() => save('The mark book', 'mark-book.json', writeMarkBook(book))}
+              >
                 Save mark book
               </button>
             </div>

@@ -8,6 +8,7 @@ import { marksOf } from '../../../calculators/exercises/sets/set-file.ts';
 import { workedOf } from '../../../calculators/exercises/worked.ts';
 import {
   AnswerField,
+  HintKey,
   Hints,
   LeverField,
   Marks,
@@ -47,7 +48,7 @@ export function Question(props: QuestionProps) {
   const shownHints = given.hints ?? 0;
   const allHints = exercise.kind === 'steps' ? [] : exercise.hints;
   const partHints = exercise.kind === 'steps' && exercise.parts.some(({ hints }) => hints.length > 0);
-  const more = exercise.kind === 'steps' ? partHints && shownHints === 0 : shownHints < allHints.length;
+  const hintsInAll = partHints ? 1 : allHints.length;
   const numbered = exercise.kind === 'steps' ? exercise.hints : [];
   return (
     <>
@@ -68,12 +69,13 @@ export function Question(props: QuestionProps) {
         <ol class="exercise-parts">
           {exercise.parts.map((part, at) => (
             <li key={part.id}>
-              <p>
+              <p id={`${id}-${part.id}-asks`}>
                 {withNumbers(part.question, partNumbers(variant.given, part.given))} <Marks of={part.marks} />
               </p>
               <AnswerField
                 id={`${id}-${part.id}`}
                 sought={sought[at]!}
+                part
                 text={texts[part.id] ?? ''}
                 marked={markedPart(part.id)}
                 change={(text) => write(part.id, text)}
@@ -143,10 +145,13 @@ export function Question(props: QuestionProps) {
       {props.hints && (
         <>
           <Hints hints={[...numbered, ...allHints]} shown={shownHints} given={variant.given} />
-          {more && (
-            <button type="button" onClick={() => change({ ...given, hints: shownHints + 1 })}>
-              {exercise.kind === 'steps' ? 'Hints' : `Hint ${shownHints + 1} of ${allHints.length}`}
-            </button>
+          {hintsInAll > 0 && (
+            <HintKey
+              of={hintsInAll}
+              shown={shownHints}
+              unnumbered={exercise.kind === 'steps'}
+              ask={() => change({ ...given, hints: shownHints + 1 })}
+            />
           )}
         </>
       )}

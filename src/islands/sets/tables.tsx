@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Library } from '../../../calculators/exercises/answer.ts';
 import {
   marksStanding,
@@ -50,6 +50,7 @@ interface ClassTableProps {
 
 export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTableProps) {
   const [open, setOpen] = useState<Place>();
+  const table = useRef<HTMLDivElement>(null);
   const row = rows.find(({ key }) => key === open?.key);
   const [OpenAnswer, setOpenAnswer] = useState<OpenAnswerComponent>();
   // What shows one answer is fetched once the table stands, so that a press finds it there.
@@ -77,7 +78,7 @@ export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTable
           .join(' · ')}
         . Press a mark to see the answer.
       </p>
-      <div class="scrolls" tabIndex={0} role="group" aria-label="Marks by learner and question">
+      <div ref={table} class="scrolls" tabIndex={0} role="group" aria-label="Marks by learner and question">
         <table class="class-table by-question">
           <colgroup>
             <col class="learner" />
@@ -115,7 +116,11 @@ export function ClassTable({ set, rows, remarks, libraries, remark }: ClassTable
           remarks={remarks}
           library={libraries.get(row.counted.set.hash)!}
           remark={remark}
-          close={() => setOpen(undefined)}
+          close={() => {
+            // Back to the mark that opened it.
+            table.current?.querySelector<HTMLElement>('[aria-expanded="true"]')?.focus();
+            setOpen(undefined);
+          }}
         />
       )}
     </>

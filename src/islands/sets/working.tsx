@@ -108,6 +108,9 @@ export function Working({ set, library, version }: Open & { readonly version: st
         </div>
         <div role="alert">{unsigned && <p class="problem">Fill in the line above first.</p>}</div>
         <p class="soft">Nothing else is asked about you. It stays on this device until you hand in.</p>
+        <p role="status" class="unseen">
+          {name !== '' && `The questions for ${name} follow.`}
+        </p>
       </form>
       {name !== '' && (
         <Sheet key={learnerKey(name)} set={set} library={library} name={name} version={version} />

@@ -194,6 +194,11 @@ describe('item analysis', () => {
     expect(taken(1, /sea’s. Climb/)).toBe(6);
     expect(taken(1, /power is missing/)).toBe(2);
     expect(taken(0, /divided/)).toBe(3);
+    // Six moved the last line to the middle, four turned the order round: told by numbers, not by the whole of the text.
+    expect(items[4]!.ways).toMatchObject([
+      { says: 'Lines put in the order 1, 2, 5, 3, 4, by their right places.', count: 6 },
+      { says: 'Lines put in the order 5, 4, 3, 2, 1, by their right places.', count: 4 },
+    ]);
     expect(items[8]!.blank).toBe(7);
     // Words where a number was asked are no blank: they stand among the wrong ways.
     const inWords = pupils.filter((pupil) => pupil.ways[0] === 'words').map(({ name }) => name);
