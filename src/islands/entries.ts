@@ -105,9 +105,14 @@ export function settled(entry: Entry, spec: EntrySpec): Entry {
 }
 
 /** The spread of a field that changes its unit: a bare one is worked out anew. */
-const spreadIn = (symbol: UnitSymbol, { spread }: Entry, reading: Extract<Reading, { ok: true }>): string =>
+const spreadIn = (
+  symbol: UnitSymbol,
+  { spread }: Entry,
+  reading: Extract<Reading, { ok: true }>,
+  figures = 3,
+): string =>
   reading.spread !== undefined && isBare(spread)
-    ? plainNumber(widthFromSI(reading.spread, symbol), { figures: 3 })
+    ? plainNumber(widthFromSI(reading.spread, symbol), { figures })
     : spread;
 
 /** The same quantity in another unit, and in its own again as it was typed. A text that cannot be read is left alone. */
@@ -119,7 +124,8 @@ export function inUnit(entry: Entry, spec: EntrySpec, symbol: UnitSymbol): Entry
   if (typed.unit === symbol) return typed;
   return {
     ...entryFor(reading.value, symbol, figuresShown(reading.figures)),
-    spread: spreadIn(symbol, typed, reading),
+    // Only shown: what was typed is what is read, and no doubt is known to three figures.
+    spread: spreadIn(symbol, typed, reading, 2),
     typed,
   };
 }

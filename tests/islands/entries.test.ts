@@ -202,7 +202,7 @@ describe('a bare ±', () => {
   });
 
   it('written as a fraction goes along with the unit', () => {
-    expect(inUnit({ text: '2', unit: 'in', spread: '1/16' }, head, 'mm').spread).toBe('1.59');
+    expect(inUnit({ text: '2', unit: 'in', spread: '1/16' }, head, 'mm').spread).toBe('1.6');
   });
 
   it('reads the same before and after its field is left, and from a link, in every unit', () => {

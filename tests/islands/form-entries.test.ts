@@ -194,7 +194,7 @@ describe('the units of a shop', () => {
     // A text without a unit is in the unit of the plan, whoever opens it.
     expect(form['mould.temperature']).toMatchObject({ text: '171', unit: '°C' });
     const turned = formIn(shop, form);
-    expect(turned['head']).toMatchObject({ text: '1.69', unit: 'in', spread: '0.157' });
+    expect(turned['head']).toMatchObject({ text: '1.69', unit: 'in', spread: '0.16' });
     expect(textsOf(shop, turned, books)).toMatchObject({ head: '43 mm ± 4 ~ in' });
     expect(formIn(inputs, turned)['head']).toEqual(form['head']);
     expect(formFrom(inputs, textsOf(shop, turned, books))['head']).toEqual(turned['head']);
