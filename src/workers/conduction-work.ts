@@ -4,7 +4,7 @@ import { temperatures, type Engine } from '../../calculators/models/conduction/e
 import { exactEngine } from '../../calculators/models/conduction/exact-engine.ts';
 import { freezing, type Freezing } from '../../calculators/models/conduction/freeze.ts';
 import { metalCells, sizeOf, volumeOf, type Three } from '../../calculators/models/conduction/mesh.ts';
-import { refuse } from '../../calculators/models/conduction/refuse.ts';
+import { noMemory, refuse } from '../../calculators/models/conduction/refuse.ts';
 import { metalArea, paceOf, roughTime } from '../../calculators/models/conduction/pace.ts';
 import { statedError } from '../../calculators/models/conduction/stated-error.ts';
 import type { Slab } from '../../calculators/models/conduction/slab.ts';
@@ -143,7 +143,7 @@ export async function* solvePart(asked: number, part: Part, means: Means): Async
       yield {
         asked,
         kind: 'refused',
-        why: 'This device has not the memory for so many cells: take wider ones.',
+        why: noMemory,
       };
       return;
     }

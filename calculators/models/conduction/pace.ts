@@ -37,8 +37,11 @@ export function metalArea(mesh: Mesh): number {
   return area;
 }
 
-/** About how long it will freeze, s: what the lengths of steps are measured by, never an answer. */
-export function roughTime(given: Case): number {
+/**
+ * About how long it will freeze, s: what the lengths of steps are measured by, never an answer. To the middle of the
+ * freezing range, or until all of it is solid.
+ */
+export function roughTime(given: Case, until: 'half' | 'solid' = 'half'): number {
   const { mesh, metal, others } = given;
   let volume = 0;
   let area = 0;
@@ -58,15 +61,13 @@ export function roughTime(given: Case): number {
     draw = Math.max(draw, Math.sqrt(other.k * other.rhoc));
     gap = Math.max(gap, 1 / other.h);
   });
-  const middle = (metal.solidus + metal.liquidus) / 2;
-  const heat =
-    metal.rho *
-    (metal.latent +
-      metal.c.liquid * Math.max(0, hottest - metal.liquidus) +
-      (metal.c.solid * (metal.liquidus - metal.solidus)) / 2);
+  const range = metal.liquidus - metal.solidus;
+  const end = until === 'half' ? (metal.solidus + metal.liquidus) / 2 : metal.solidus;
+  const inRange = ((until === 'half' ? metal.c.solid : metal.c.solid + metal.c.liquid) * range) / 2;
+  const heat = metal.rho * (metal.latent + metal.c.liquid * Math.max(0, hottest - metal.liquidus) + inRange);
   if (!(area > 0)) return (metal.rho * metal.c.solid * (volume || 1) ** (2 / 3)) / metal.k.solid;
   const modulus = volume / area;
-  const drop = Math.max(1, middle - coldest);
+  const drop = Math.max(1, end - coldest);
   const perArea = (heat * modulus) / drop;
   return (Math.PI / 4) * (perArea / draw) ** 2 + perArea * (gap + modulus / (2 * metal.k.solid));
 }

@@ -85,3 +85,6 @@ function highest(regions: Uint8Array): number {
   for (const region of regions) if (region > most) most = region;
   return most;
 }
+
+/** Said where making the arrays of so many cells fails. */
+export const noMemory = 'This device has not the memory for so many cells: take wider ones.';

@@ -61,11 +61,11 @@ export function layOut(given: Values): Layout {
     sides,
     ...(!Number.isNaN(until) && { until }),
   });
-  /** How far heat soaks into the mould while a plate of that half-thickness freezes. */
+  /** How far heat soaks into the mould while a plate of that half-thickness freezes; equal cubes are too dear for all of it. */
   const depth = (half: number): number => {
     const { k, rhoc } = others[0]!;
     const mesh = lineMesh({ shape: 'straight', half, outer: 2 * half, cells: 1, first: half, ratio: 2 });
-    return Math.sqrt((k / rhoc) * roughTime(partOf(mesh, [])));
+    return Math.sqrt((k / rhoc) * roughTime(partOf(mesh, []), geometry === 'voxels' ? 'half' : 'solid'));
   };
   const setting = { given, cells, most, partOf, depth };
   if (geometry === 'section') return section(setting);
