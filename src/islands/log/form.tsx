@@ -123,8 +123,9 @@ export function PourForm(props: {
     const problems: string[] = [];
     const number = (text: string, unit: UnitSymbol, label: string, was?: number): number | undefined => {
       const value = read(text, unit, label, was);
-      if (typeof value !== 'string') return value;
-      problems.push(value);
+      // In SI, where no temperature lies below nought either.
+      if (value === undefined || (typeof value === 'number' && value >= 0)) return value;
+      problems.push(typeof value === 'string' ? value : `${label}: below nought.`);
       return undefined;
     };
     const some = (entries: readonly (readonly [string, number | undefined])[]): Record<string, number> =>

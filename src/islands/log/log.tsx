@@ -104,13 +104,14 @@ export function PourLog({ book, defects, books }: LogProps) {
     return () => removeEventListener('beforeunload', warn);
   }, [waiting]);
 
-  /** Shows first, keeps next, and says when it was not kept or was changed in another tab meanwhile. */
+  /** Shows first, keeps next, and says then that it is kept, that it is not, or was changed in another tab meanwhile. */
   async function keep(put: readonly Pour[], message: string, remove: readonly Pour[] = []): Promise<void> {
     const ids = new Set([...put, ...remove].map(({ id }) => id));
     setPours([...now.current.filter(({ id }) => !ids.has(id)), ...put].sort(byDay));
-    setSaid(message);
+    setSaid('');
     const all = [...unkept.current.filter(({ id }) => !ids.has(id)), ...put];
     const kept = await keepPours(all, remove);
+    if (kept.problem === undefined) setSaid(message);
     unkept.current = kept.problem === undefined ? [] : all;
     setWaiting(unkept.current.length);
     setProblems(kept.problem === undefined ? [] : [kept.problem]);

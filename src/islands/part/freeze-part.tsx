@@ -66,6 +66,10 @@ export function FreezePart(props: {
   const begin = (): void => {
     const [hot, start] = [toKelvin(pour), toKelvin(cold)];
     setOf(undefined);
+    if (Number.isNaN(hot + start)) {
+      setRefused('Both temperatures are numbers in °C, for example 1150 and 150.');
+      return;
+    }
     if (!(hot > metal.solidus)) {
       setRefused(`The metal must be poured hotter than its solidus, ${celsius(metal.solidus)} °C.`);
       return;

@@ -17,6 +17,7 @@ import type {
 } from '../../workers/part-work.ts';
 import type { FreezingMetal, FreezingMould } from './substances.ts';
 import { readHabit } from '../habit.ts';
+import { SmallEntry } from '../small-entry.tsx';
 import { loadShelf, saveShelf, withPlan } from '../plan/store.ts';
 import { planOf, sectionNames } from './into-plan.ts';
 import { Cuts, Views } from './views.tsx';
@@ -194,16 +195,16 @@ export function PartFile(props: PartProps) {
   }
 
   function askGate(at: Point | 'heaviest', what: Beside, size = sizes): void {
-    const width = 2 * gateRadius(gateWidth);
+    const width = metres(gateWidth);
     const gateMetal: GateMetal | undefined =
       what === 'none'
         ? undefined
         : {
             button: what === 'button',
             width,
-            length: lengthIn(size.length, 0.004),
-            diameter: lengthIn(size.diameter, 0.014),
-            height: lengthIn(size.height, 0.012),
+            length: metres(size.length),
+            diameter: metres(size.diameter),
+            height: metres(size.height),
           };
     setDone(0);
     ask({ kind: 'gate', at, radius: width / 2, metal: gateMetal });
@@ -219,7 +220,7 @@ export function PartFile(props: PartProps) {
   function toPlan(): void {
     if (!opened || !settled || !gated) return;
     const first = { name: 'Lamp shield', texts: {} };
-    const plan = planOf(opened.name, settled, gated, metal, (2 * gateRadius(gateWidth)) ** 2, readHabit());
+    const plan = planOf(opened.name, settled, gated, metal, metres(gateWidth) ** 2, readHabit());
     const problem = saveShelf(withPlan(loadShelf(first).shelf, plan));
     if (problem !== undefined) setSaid(problem);
     else location.assign(props.plan);
@@ -425,16 +426,14 @@ export function PartFile(props: PartProps) {
               cross with the arrow keys and press Enter.
             </p>
             <div class="asks">
-              <label>
-                Side of the square gate, mm
-                <input
-                  type="text"
-                  inputMode="decimal"
-                  value={gateWidth}
-                  onInput={(event) => setGateWidth(event.currentTarget.value)}
-                  onBlur={() => moveGate(gateAt)}
-                />
-              </label>
+              <SmallEntry
+                id="gate-side"
+                label="Side of the square gate, mm"
+                value={gateWidth}
+                read={lengthFrom}
+                put={setGateWidth}
+                done={() => moveGate(gateAt)}
+              />
               <button type="button" onClick={() => moveGate('heaviest')}>
                 Put it at the heaviest place
               </button>
@@ -467,16 +466,15 @@ export function PartFile(props: PartProps) {
                 ).map(
                   ([key, label]) =>
                     (key === 'length' || beside === 'button') && (
-                      <label>
-                        {label}
-                        <input
-                          type="text"
-                          inputMode="decimal"
-                          value={sizes[key]}
-                          onInput={(event) => setSizes({ ...sizes, [key]: event.currentTarget.value })}
-                          onBlur={() => moveGate(gateAt)}
-                        />
-                      </label>
+                      <SmallEntry
+                        key={key}
+                        id={`gate-${key}`}
+                        label={label}
+                        value={sizes[key]}
+                        read={lengthFrom}
+                        put={(text) => setSizes({ ...sizes, [key]: text })}
+                        done={() => moveGate(gateAt)}
+                      />
                     ),
                 )}
             </div>
@@ -515,10 +513,13 @@ export function PartFile(props: PartProps) {
 }
 
 /** A length in mm as it was typed, m. */
-const lengthIn = (text: string, otherwise: number): number => {
-  const value = Number(text.replace(',', '.'));
-  return value > 0 && value <= 100 ? value / 1000 : otherwise;
-};
+const metres = (text: string): number => Number(text.replace(',', '.')) / 1000;
+
+/** The text of a length a gate or a button may have. */
+const lengthFrom = (text: string): { readonly value: string } | string =>
+  metres(text) > 0 && metres(text) <= 0.1
+    ? { value: text.trim() }
+    : 'A length is a number above 0 and up to 100, in mm.';
 
 function addedText(added: NonNullable<Gated['added']>, metal: MetalProps): string {
   const volume = added.stub + added.button;
@@ -533,11 +534,6 @@ function addedText(added: NonNullable<Gated['added']>, metal: MetalProps): strin
     .filter(Boolean)
     .join(' ');
 }
-
-const gateRadius = (text: string): number => {
-  const width = Number(text.replace(',', '.'));
-  return width > 0 && width < 200 ? width / 2000 : 0.0025;
-};
 
 function summaryOf(opened: Opened, settled: Settled, gated: Gated): string {
   const [thin] = gated.thin;

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { printQuantity } from '../../../calculators/core/print.ts';
+import { printNumber, printQuantity } from '../../../calculators/core/print.ts';
+import { fromSI } from '../../../calculators/core/units.ts';
 import type { Point } from '../../../calculators/meshes/triangles.ts';
 import { bands, toneOf } from '../../workers/part-tones.ts';
 import type { Gated, Reply, Request, Seen, Shown, Timed } from '../../workers/part-work.ts';
@@ -42,7 +43,7 @@ function Scale(props: {
       {Array.from({ length: bands }, (_, n) => (
         <span>
           <i style={{ background: toneOf(n) }} />
-          {printQuantity(ends[n]!, unit, { figures: 2 })}
+          {printNumber(fromSI(ends[n]!, unit), { figures: 2 })}
         </span>
       ))}
       <span class="end">{printQuantity(ends[bands]!, unit, { figures: 2 })}</span>

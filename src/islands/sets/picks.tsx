@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Bank, Pick } from '../../../calculators/exercises/sets/building.ts';
-import { SmallEntry } from './small-entry.tsx';
+import { SmallEntry } from '../small-entry.tsx';
 
 interface PicksProps {
   readonly bank: Bank | undefined;

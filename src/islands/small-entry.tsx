@@ -5,11 +5,13 @@ export function SmallEntry<T>(props: {
   readonly id: string;
   readonly label: string;
   /** Whose marks or tolerance, for one who hears the page. */
-  readonly of: string;
+  readonly of?: string;
   readonly value: string;
   /** The value of what was typed; a sentence of what can be typed when it is none. */
   readonly read: (text: string) => { readonly value: T } | string;
   readonly put: (value: T) => void;
+  /** Typing has come to rest on a value. */
+  readonly done?: () => void;
 }) {
   const [typed, setTyped] = useState<string>();
   const read = typed === undefined ? undefined : props.read(typed);
@@ -18,7 +20,7 @@ export function SmallEntry<T>(props: {
     <div>
       <label htmlFor={props.id}>
         {props.label}
-        <span class="unseen"> of {props.of}</span>
+        {props.of !== undefined && <span class="unseen"> of {props.of}</span>}
       </label>{' '}
       <input
         id={props.id}
@@ -34,7 +36,9 @@ export function SmallEntry<T>(props: {
           if (typeof now !== 'string') props.put(now.value);
         }}
         onBlur={() => {
-          if (wrong === '') setTyped(undefined);
+          if (typed === undefined || wrong !== '') return;
+          setTyped(undefined);
+          props.done?.();
         }}
       />
       <p class="problem" id={`${props.id}-wrong`} role="status">
