@@ -95,8 +95,11 @@ export default defineConfig({
     },
   },
   vite: {
-    // A font inlined as a data: address would be blocked by the policy above.
-    build: { assetsInlineLimit: 0 },
+    build: {
+      // A small sheet in the page saves the wait for one more answer; a font inlined as a data: address would be
+      // blocked by the policy above.
+      assetsInlineLimit: (file, content) => file.endsWith('.css') && content.length < 4096,
+    },
     plugins: [woff2Only, fewNames, door, kernelPlugin()],
     // As modules, so that a worker too can fetch a part of itself when it is needed.
     worker: { format: 'es', plugins: () => [kernelPlugin()] },
