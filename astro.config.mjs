@@ -38,12 +38,16 @@ const door = {
   },
 };
 
-/** `client:reach`: an island that costs no script until the reader reaches for it. */
-const reach = {
-  name: 'reach',
+/**
+ * `client:reach`: an island that costs no script until the reader reaches for it; `client:painted`: one that leaves the
+ * line to the page until that stands.
+ */
+const whenToWake = {
+  name: 'when-to-wake',
   hooks: {
     'astro:config:setup': ({ addClientDirective }) => {
-      addClientDirective({ name: 'reach', entrypoint: './src/islands/reach.ts' });
+      for (const name of ['reach', 'painted'])
+        addClientDirective({ name, entrypoint: `./src/islands/${name}.ts` });
     },
   },
 };
@@ -57,7 +61,7 @@ export default defineConfig({
   publicDir: 'src/public',
   base: process.env.SITE_BASE ?? '/',
   trailingSlash: 'always',
-  integrations: [mdx({ processor: unified() }), preact(), reach, offline()],
+  integrations: [mdx({ processor: unified() }), preact(), whenToWake, offline()],
   markdown: { syntaxHighlight: false },
   prefetch: false,
   // The default drops the space between a value and its unit when they stand on two lines.
@@ -98,7 +102,7 @@ export default defineConfig({
     build: {
       // A small sheet in the page saves the wait for one more answer; a font inlined as a data: address would be
       // blocked by the policy above.
-      assetsInlineLimit: (file, content) => file.endsWith('.css') && content.length < 4096,
+      assetsInlineLimit: (file, content) => file.endsWith('.css') && content.length < 2048,
     },
     plugins: [woff2Only, fewNames, door, kernelPlugin()],
     // As modules, so that a worker too can fetch a part of itself when it is needed.
