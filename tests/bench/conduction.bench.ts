@@ -11,7 +11,7 @@ import { freeze } from '../../calculators/models/conduction/freeze.ts';
 import { voxelEngine } from '../../calculators/models/conduction/voxel-engine.ts';
 import { plainKernel, type VoxelKernel } from '../../calculators/models/conduction/voxel-kernel.ts';
 import { sizeOf } from '../../calculators/models/conduction/mesh.ts';
-import { voxelMesh, type Voxels } from '../../calculators/models/conduction/voxels.ts';
+import { voxelMesh } from '../../calculators/models/conduction/voxels.ts';
 import { cubesBy, type Cubes } from '../../src/workers/conduction-cubes.ts';
 import type { FromSecond, ToSecond } from '../../src/workers/conduction-halves.ts';
 import { solvePart, type Means } from '../../src/workers/conduction-work.ts';
@@ -19,24 +19,10 @@ import { compileKernel } from '../../src/workers/kernel/compile.ts';
 import { wasmKernels } from '../../src/workers/kernel/wasm-kernel.ts';
 import { wireOver } from '../../src/workers/wire.ts';
 import { barOf, lineOf, partOf } from '../models/conduction/ways.ts';
+import { voxelsOf } from './plate-with-boss.ts';
 
 const simd = wasmKernels(await compileKernel());
 
-/** A thin plate of 1 mm with a boss 6 mm high, 8 or more wide, in 5 mm of sand: 100 × 88 × 32 cells at 0.5 mm. */
-const voxelsOf = (spacing: number, wide: number): Voxels => ({
-  solids: [
-    { kind: 'box', region: 0, low: [0, 0, 0], high: [0.04, 0.034, 0.001] },
-    {
-      kind: 'box',
-      region: 0,
-      low: [0.02 - wide / 2, 0.017 - wide / 2, 0],
-      high: [0.02 + wide / 2, 0.017 + wide / 2, 0.006],
-    },
-  ],
-  spacing,
-  wall: 0.005,
-  mirror: [false, false, false],
-});
 const plateWithBoss = (spacing: number, wide = 0.008): Case => partOf(voxelMesh(voxelsOf(spacing, wide)));
 
 /** The engine's own kernel, filled, and what its stages are told. */

@@ -12,26 +12,10 @@ import { serveFolder } from '../../src/cli/static-server.ts';
 import type { Part, Reply } from '../../src/workers/conduction-work.ts';
 import { bronze, chill, sand } from '../models/conduction/ways.ts';
 import { findBrowser } from '../site/browser.ts';
+import { voxelsOf } from './plate-with-boss.ts';
 
-/** A thin plate of 1 mm with a boss 6 mm high in 5 mm of sand: 100 × 88 × 32 cells at 0.5 mm. */
 const partWith = (wide: number): Part => ({
-  shape: {
-    kind: 'voxels',
-    voxels: {
-      solids: [
-        { kind: 'box', region: 0, low: [0, 0, 0], high: [0.04, 0.034, 0.001] },
-        {
-          kind: 'box',
-          region: 0,
-          low: [0.02 - wide / 2, 0.017 - wide / 2, 0],
-          high: [0.02 + wide / 2, 0.017 + wide / 2, 0.006],
-        },
-      ],
-      spacing: 0.0005,
-      wall: 0.005,
-      mirror: [false, false, false],
-    },
-  },
+  shape: { kind: 'voxels', voxels: voxelsOf(0.0005, wide) },
   metal: bronze,
   others: [sand, chill],
   start: [1373.15, 293.15, 293.15],
