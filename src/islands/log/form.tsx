@@ -85,6 +85,7 @@ export function PourForm(props: {
   const [plans] = useState(() => loadShelf({ name: 'Lamp shield', texts: {} }).shelf.plans);
   const [plan, setPlan] = useState(pour?.plan ?? { name: draft?.plan ?? '', inputs: {} });
   const [predicted, setPredicted] = useState(pour?.predicted ?? {});
+  const [taken, setTaken] = useState(-1);
   const [day, setDay] = useState(pour?.day ?? draft?.day ?? new Date().toISOString().slice(0, 10));
   const [habit] = useState(readHabit);
   const length = habitUnit('mm', habit);
@@ -105,6 +106,7 @@ export function PourForm(props: {
   async function takePlan(at: number): Promise<void> {
     const chosen = plans[at];
     if (!chosen) return;
+    setTaken(at);
     setPlan({ name: chosen.name, inputs: chosen.texts });
     const books = await fetch(props.books)
       .then((answer) => (answer.ok ? answer.json() : {}))
@@ -188,9 +190,11 @@ export function PourForm(props: {
         <label>
           Take a plan of this device
           <select onChange={(event) => void takePlan(Number(event.currentTarget.value))}>
-            <option value="-1">none</option>
+            <option value="-1">{pour ? 'as it is kept' : 'none'}</option>
             {plans.map(({ name }, n) => (
-              <option value={String(n)}>{name}</option>
+              <option value={String(n)} selected={n === taken}>
+                {name}
+              </option>
             ))}
           </select>
         </label>
