@@ -40,6 +40,33 @@ for (const [name, mass, section] of fittings)
     },
   );
 
+test(
+  'in a US shop a part is told and asked in inches, ounces and Fahrenheit',
+  { tag: onDesk },
+  async ({ page }) => {
+    await page.addInitScript(() => localStorage.setItem('warm-mould:units', 'us'));
+    await open(page);
+    await page.getByRole('button', { name: 'Lamp shield' }).click();
+    await ready(page);
+    // 46.9 g over 28.3495 g in an ounce.
+    await expect(page.locator('.numbers')).toContainText(/1\.65[2-6]\soz/);
+    for (const told of ['.numbers', '.answer', '.cut', 'table', 'section[aria-labelledby=solid]'])
+      for (const one of await page.locator(`.part ${told}`).all())
+        await expect(one).not.toContainText(/\d\s(mm|cm|g|°C)/);
+    await expect(page.locator('table').last()).toContainText('0.055 in thick');
+    const side = page.getByLabel('Side of the square gate, in');
+    await expect(side).toHaveValue('0.197');
+    await side.fill('4 mm');
+    await side.press('Tab');
+    await ready(page);
+    await side.fill('500');
+    await expect(
+      page.getByText('A length is a number above 0 and up to 3.94 in. It stays 4 mm.'),
+    ).toBeVisible();
+    await expect(page.getByLabel('Mould at the pour, °F')).toHaveValue('302');
+  },
+);
+
 test('the gate is put by the keyboard, and the run follows', async ({ page }) => {
   await open(page);
   await page.getByRole('button', { name: 'Index pointer' }).click();

@@ -4,12 +4,10 @@ import { timeBoth } from '../../../calculators/formulas/freezing/time-both.ts';
 import type { Reply as SolverReply, Request as SolverRequest } from '../../workers/conduction-work.ts';
 import type { Body, Celled, Gated, Request, Timed } from '../../workers/part-work.ts';
 import { ruleTime, soaked, whyApart } from '../beside-rule.ts';
+import { degrees, here, hot, kelvin, mm } from './said.ts';
 import type { FreezingMetal, FreezingMould } from './substances.ts';
 
 const seconds = (value: number): string => printQuantity(value, 's', { figures: 2 });
-const mm = (x: number): string => printQuantity(x, 'mm');
-const toKelvin = (text: string): number => Number(text.replace(',', '.').replace('−', '-')) + 273.15;
-const celsius = (kelvin: number): string => String(Math.round(kelvin - 273.15)).replace('-', '−');
 const deep = { least: 0.002, most: 0.04 } as const;
 /** Cells with their mould, by how finely the part is looked at; a device with little memory is asked for fewer. */
 const wanted = { quick: 150_000, usual: 700_000, fine: 2_000_000 } as const;
@@ -42,8 +40,8 @@ export function FreezePart(props: {
   const { ask, gated, metal, moulds, cells, timed } = props;
   const [mouldId, setMouldId] = useState(moulds[0]!.id);
   const mould = moulds.find(({ id }) => id === mouldId) ?? moulds[0]!;
-  const [pour, setPour] = useState(celsius(metal.pour));
-  const [cold, setCold] = useState('150');
+  const [pour, setPour] = useState(degrees(metal.pour));
+  const [cold, setCold] = useState(degrees(423.15));
   const [going, setGoing] = useState<Going>();
   const [refused, setRefused] = useState('');
   const [error, setError] = useState(0);
@@ -55,7 +53,7 @@ export function FreezePart(props: {
     worker.current?.terminate();
     worker.current = undefined;
   };
-  useEffect(() => setPour(celsius(metal.pour)), [metal]);
+  useEffect(() => setPour(degrees(metal.pour)), [metal]);
   useEffect(() => {
     setOf(undefined);
     setGoing(undefined);
@@ -64,31 +62,31 @@ export function FreezePart(props: {
   useEffect(() => end, []);
 
   const begin = (): void => {
-    const [hot, start] = [toKelvin(pour), toKelvin(cold)];
+    const [poured, start] = [kelvin(pour), kelvin(cold)];
     setOf(undefined);
-    if (Number.isNaN(hot + start)) {
-      setRefused('Both temperatures are numbers in °C, for example 1150 and 150.');
+    if (Number.isNaN(poured + start)) {
+      setRefused(`Both temperatures are numbers, for example ${hot(1423.15)} and ${hot(423.15)}.`);
       return;
     }
-    if (!(hot > metal.solidus)) {
-      setRefused(`The metal must be poured hotter than its solidus, ${celsius(metal.solidus)} °C.`);
+    if (!(poured > metal.solidus)) {
+      setRefused(`The metal must be poured hotter than its solidus, ${hot(metal.solidus)}.`);
       return;
     }
     if (!(start > 200 && start < metal.solidus)) {
-      setRefused(`The mould must be cooler than the metal’s solidus, ${celsius(metal.solidus)} °C.`);
+      setRefused(`The mould must be cooler than the metal’s solidus, ${hot(metal.solidus)}.`);
       return;
     }
     if (start > mould.limit) {
-      setRefused(`${mould.name} may be no hotter than ${celsius(mould.limit)} °C.`);
+      setRefused(`${mould.name} may be no hotter than ${hot(mould.limit)}.`);
       return;
     }
     setRefused('');
     const heaviest = Math.max(...gated.spots.map(({ modulus }) => modulus));
-    const time = ruleTime(timeBoth, heaviest, metal, mould, hot, start) ?? 30;
+    const time = ruleTime(timeBoth, heaviest, metal, mould, poured, start) ?? 30;
     // Twice as deep as heat soaks and a little is enough: what comes back from farther out is less than a hundredth.
     const wall = Math.min(deep.most, Math.max(deep.least, 2.2 * soaked(mould, time)));
     setGoing({ pass: 'coarse', share: 0 });
-    setOf({ pour: hot, cold: start, mould, metal });
+    setOf({ pour: poured, cold: start, mould, metal });
     ask({ kind: 'cells', wall, most: mostCells(props.fineness) });
   };
 
@@ -149,7 +147,7 @@ export function FreezePart(props: {
           </select>
         </label>
         <label>
-          Mould at the pour, °C
+          Mould at the pour, {here('°C')}
           <input
             type="text"
             inputMode="decimal"
@@ -159,7 +157,7 @@ export function FreezePart(props: {
           />
         </label>
         <label>
-          Metal as it fills, °C
+          Metal as it fills, {here('°C')}
           <input
             type="text"
             inputMode="decimal"

@@ -6,8 +6,14 @@ import type { Gated, Settled } from '../../workers/part-work.ts';
 import type { Plan } from '../plan/store.ts';
 
 /** Names by thickness; rows of the same thickness are told apart by a letter. */
-export function sectionNames(sections: readonly Pick<PartSection, 'thickness'>[]): string[] {
-  const plain = sections.map(({ thickness }) => `${plainNumber(1000 * thickness, { figures: 2 })} mm thick`);
+export function sectionNames(
+  sections: readonly Pick<PartSection, 'thickness'>[],
+  habit: Habit = 'metric',
+): string[] {
+  const unit = habitUnit('mm', habit);
+  const plain = sections.map(
+    ({ thickness }) => `${plainNumber(fromSI(thickness, unit), { figures: 2 })} ${unit} thick`,
+  );
   return plain.map((name, n) => {
     const same = plain.flatMap((other, at) => (other === name ? [at] : []));
     return same.length < 2 ? name : `${name} ${String.fromCharCode(65 + same.indexOf(n))}`;
@@ -29,7 +35,7 @@ export function planOf(
     const shown = habitUnit(unit, habit);
     return `${plainNumber(fromSI(si, unit), { figures })} ${unit}${shown === unit ? '' : ` ~ ${shown}`}`;
   };
-  const names = sectionNames(sections);
+  const names = sectionNames(sections, habit);
   const [long, wide, high] = settled.extent;
   const word = file
     .replace(/\.[^.]+$/, '')

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { printQuantity, printWithSpread } from '../../../calculators/core/print.ts';
-import { plural, sizeText } from '../../../calculators/meshes/unit-guess.ts';
+import { printWithSpread, unitLabel } from '../../../calculators/core/print.ts';
+import { plural } from '../../../calculators/meshes/unit-guess.ts';
 import { lengthUnits, type LengthUnit } from '../../../calculators/meshes/mesh-file.ts';
 import type { Point } from '../../../calculators/meshes/triangles.ts';
 import type { GateMetal } from '../../../calculators/meshes/gate-metal.ts';
@@ -20,6 +20,7 @@ import { readHabit } from '../habit.ts';
 import { SmallEntry } from '../small-entry.tsx';
 import { loadShelf, saveShelf, withPlan } from '../plan/store.ts';
 import { planOf, sectionNames } from './into-plan.ts';
+import { here, lengthFrom, metres, mm, said, startOf } from './said.ts';
 import { Cuts, Views } from './views.tsx';
 import '../../styles/part.css';
 
@@ -61,8 +62,6 @@ const besides: Readonly<Record<Beside, string>> = {
   button: 'the gate and a button on it',
 };
 
-const mm = (x: number): string => printQuantity(x, 'mm');
-
 /** A part from its file to the rows of the plan; the sums run in a worker. */
 export function PartFile(props: PartProps) {
   const worker = useRef<Worker>(undefined);
@@ -78,9 +77,13 @@ export function PartFile(props: PartProps) {
   const [drawnAs, setDrawnAs] = useState<'casting' | 'pattern'>('casting');
   const [metal, setMetal] = useState(props.metals[0]!.id);
   const [fineness, setFineness] = useState<'quick' | 'usual' | 'fine'>('usual');
-  const [gateWidth, setGateWidth] = useState('5');
+  const [gateWidth, setGateWidth] = useState(() => startOf(0.005));
   const [beside, setBeside] = useState<Beside>('none');
-  const [sizes, setSizes] = useState({ length: '4', diameter: '14', height: '12' });
+  const [sizes, setSizes] = useState(() => ({
+    length: startOf(0.004),
+    diameter: startOf(0.014),
+    height: startOf(0.012),
+  }));
   const [cells, setCells] = useState<Celled>();
   const [timed, setTimed] = useState<Timed>();
   const [solver, setSolver] = useState<typeof import('./freeze-part.tsx')>();
@@ -428,7 +431,7 @@ export function PartFile(props: PartProps) {
             <div class="asks">
               <SmallEntry
                 id="gate-side"
-                label="Side of the square gate, mm"
+                label={`Side of the square gate, ${unitLabel(here('mm'))}`}
                 value={gateWidth}
                 read={lengthFrom}
                 put={setGateWidth}
@@ -459,9 +462,9 @@ export function PartFile(props: PartProps) {
               {beside !== 'none' &&
                 (
                   [
-                    ['length', 'Length of the gate, mm'],
-                    ['diameter', 'Button across, mm'],
-                    ['height', 'Button high, mm'],
+                    ['length', 'Length of the gate'],
+                    ['diameter', 'Button across'],
+                    ['height', 'Button high'],
                   ] as const
                 ).map(
                   ([key, label]) =>
@@ -469,7 +472,7 @@ export function PartFile(props: PartProps) {
                       <SmallEntry
                         key={key}
                         id={`gate-${key}`}
-                        label={label}
+                        label={`${label}, ${unitLabel(here('mm'))}`}
                         value={sizes[key]}
                         read={lengthFrom}
                         put={(text) => setSizes({ ...sizes, [key]: text })}
@@ -512,20 +515,11 @@ export function PartFile(props: PartProps) {
   );
 }
 
-/** A length in mm as it was typed, m. */
-const metres = (text: string): number => Number(text.replace(',', '.')) / 1000;
-
-/** The text of a length a gate or a button may have. */
-const lengthFrom = (text: string): { readonly value: string } | string =>
-  metres(text) > 0 && metres(text) <= 0.1
-    ? { value: text.trim() }
-    : 'A length is a number above 0 and up to 100, in mm.';
-
 function addedText(added: NonNullable<Gated['added']>, metal: MetalProps): string {
   const volume = added.stub + added.button;
   const mass = metal.density[0] * volume;
   return [
-    `${added.metal.button ? 'Gate and button add' : 'The gate adds'} ${printQuantity(volume, 'cm³', { figures: 3 })}, ${printQuantity(mass, 'g', { figures: 3 })} in ${metal.name.toLowerCase()}; with the part that is ${printQuantity(added.volume, 'cm³', { figures: 3 })}.`,
+    `${added.metal.button ? 'Gate and button add' : 'The gate adds'} ${said(volume, 'cm³', { figures: 3 })}, ${said(mass, 'g', { figures: 3 })} in ${metal.name.toLowerCase()}; with the part that is ${said(added.volume, 'cm³', { figures: 3 })}.`,
     'They are in the drawing, in where it freezes last, in the solver and in the plan.',
     added.clash > 0.02
       ? `Look at this: ${added.metal.button ? 'they run' : 'it runs'} into the part. Move the gate or make it longer.`
@@ -539,7 +533,7 @@ function summaryOf(opened: Opened, settled: Settled, gated: Gated): string {
   const [thin] = gated.thin;
   const [last] = gated.spots;
   return [
-    `${opened.name}: ${printQuantity(settled.volume, 'cm³')} of metal, ${settled.extent.map((x) => mm(x)).join(' by ')}.`,
+    `${opened.name}: ${said(settled.volume, 'cm³')} of metal, ${settled.extent.map(mm).join(' by ')}.`,
     thin ? `Thinnest ${mm(thin.thick)}, ${thin.where}.` : '',
     last
       ? `Freezes last ${last.body === 'part' ? `at the ${last.where}` : `in the ${last.body}`}, modulus ${mm(last.modulus)}.`
@@ -561,25 +555,25 @@ function Sizes(props: {
   const best = seen[parting]!;
   const own = metals.find(({ id }) => id === chosen)!;
   const massOf = ({ density: [rho, spread] }: MetalProps): string =>
-    printWithSpread(rho * volume, 'g', Math.hypot(spread * volume, rho * volumeSpread));
+    printWithSpread(rho * volume, here('g'), Math.hypot(spread * volume, rho * volumeSpread));
   return (
     <section aria-label="Its size">
       <dl class="numbers">
         <div>
           <dt>Length, width, height</dt>
-          <dd>{extent.map((x) => mm(x)).join(' × ')}</dd>
+          <dd>{extent.map(mm).join(' × ')}</dd>
         </div>
         <div>
           <dt>Volume</dt>
           <dd>
             {volumeSpread > 1e-4 * volume
-              ? printWithSpread(volume, 'cm³', volumeSpread)
-              : printQuantity(volume, 'cm³', { figures: 4 })}
+              ? printWithSpread(volume, here('cm³'), volumeSpread)
+              : said(volume, 'cm³', { figures: 4 })}
           </dd>
         </div>
         <div>
           <dt>Surface</dt>
-          <dd>{printQuantity(area, 'cm²', { figures: 4 })}</dd>
+          <dd>{said(area, 'cm²', { figures: 4 })}</dd>
         </div>
         <div>
           <dt>Modulus of the whole</dt>
@@ -597,7 +591,7 @@ function Sizes(props: {
         </div>
         <div>
           <dt>Area seen</dt>
-          <dd>{seen.map(({ area: one }, d) => `${printQuantity(one, 'cm²')} ${names[d]!}`).join(', ')}</dd>
+          <dd>{seen.map(({ area: one }, d) => `${said(one, 'cm²')} ${names[d]!}`).join(', ')}</dd>
         </div>
         <div>
           <dt>Draws best</dt>
@@ -696,7 +690,7 @@ function Rows(props: {
 }) {
   const { gated } = props;
   const { sections } = gated;
-  const names = sectionNames(sections);
+  const names = sectionNames(sections, readHabit());
   return (
     <section aria-labelledby="rows">
       <h2 id="rows">What goes into the plan?</h2>
@@ -720,7 +714,7 @@ function Rows(props: {
                   {one.shape}
                   {one.pieces > 1 && `, ${one.pieces} pieces`}
                 </td>
-                <td>{[one.thickness, one.width, one.length].map((x) => sizeText(x)).join(' × ')}</td>
+                <td>{[one.thickness, one.width, one.length].map(mm).join(' × ')}</td>
                 <td>{mm(one.modulus)}</td>
                 <td>{mm(one.run)}</td>
                 <td>{one.through < 0 ? 'the gate' : names[one.through]}</td>

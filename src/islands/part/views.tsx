@@ -1,9 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { printNumber, printQuantity } from '../../../calculators/core/print.ts';
-import { fromSI } from '../../../calculators/core/units.ts';
+import { fromSI, type UnitSymbol } from '../../../calculators/core/units.ts';
 import type { Point } from '../../../calculators/meshes/triangles.ts';
 import { bands, toneOf } from '../../workers/part-tones.ts';
 import type { Gated, Reply, Request, Seen, Shown, Timed } from '../../workers/part-work.ts';
+import { here, mm } from './said.ts';
 
 type Ask = (request: Request) => void;
 type Pictures = ReadonlyMap<string, Reply>;
@@ -35,7 +36,7 @@ function Pixels(props: {
 function Scale(props: {
   readonly ends: readonly number[];
   readonly what: string;
-  readonly unit: 'mm' | 's';
+  readonly unit: UnitSymbol;
 }) {
   const { ends, what, unit } = props;
   return (
@@ -218,7 +219,7 @@ export function Views(props: {
       {shown === 'froze' ? (
         timed && <Scale ends={timed.scale} what={whats[shown]} unit="s" />
       ) : (
-        <Scale ends={gated.scales[shown]} what={whats[shown]} unit="mm" />
+        <Scale ends={gated.scales[shown]} what={whats[shown]} unit={here('mm')} />
       )}
       <div class="four on-paper">
         {sides.map(([name, label]) => (
@@ -251,7 +252,7 @@ export function Cuts(props: {
     () => ask({ kind: 'cut', axis, share, shown, dark: isDark(), widest: 560 }),
     [axis, share, shown, gated, timed],
   );
-  const along = printQuantity(picture?.at ?? share * props.extent[axis], 'mm');
+  const along = mm(picture?.at ?? share * props.extent[axis]);
   return (
     <section class="cut on-screen" aria-labelledby="inside">
       <h2 id="inside">What is inside?</h2>
