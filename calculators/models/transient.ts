@@ -19,21 +19,27 @@ type Laid = Extract<Layout, { ok: true }>;
 /** (K·s)^½/m as the steel criterion is written, (°C·min)^½ for each centimetre. */
 const perCentimetre = 0.01 / Math.sqrt(60);
 
-function run(given: Values, watch?: Watch): Result {
+/** Lays it out and freezes it; a sentence where it cannot be. */
+function frozen(
+  given: Values,
+  watch: Watch | undefined,
+): string | { readonly laid: Laid; readonly found: Freezing } {
   try {
-    return solved(given, watch);
+    const laid = layOut(given);
+    if (!laid.ok) return laid.why;
+    const even = laid.case.metal.base === undefined;
+    const found = freeze(laid.case, watch, laid.solid && even ? voxelEngine : exactEngine);
+    return found.ok ? { laid, found } : found.why;
   } catch (error) {
-    if (error instanceof RangeError) return noResult(noMemory);
+    if (error instanceof RangeError) return noMemory;
     throw error;
   }
 }
 
-function solved(given: Values, watch: Watch | undefined): Result {
-  const laid = layOut(given);
-  if (!laid.ok) return noResult(laid.why);
-  const even = laid.case.metal.base === undefined;
-  const found = freeze(laid.case, watch, laid.solid && even ? voxelEngine : exactEngine);
-  if (!found.ok) return noResult(found.why);
+function run(given: Values, watch?: Watch): Result {
+  const ended = frozen(given, watch);
+  if (typeof ended === 'string') return noResult(ended);
+  const { laid, found } = ended;
   const line = given['geometry'] !== 'section' && given['geometry'] !== 'voxels';
   const middle = line ? 0 : found.metal.indexOf(found.last?.cell ?? -1);
   const error = statedError(laid.case, laid.across);

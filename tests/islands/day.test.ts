@@ -7,7 +7,7 @@ import { pourPlan } from '../../calculators/models/pour-plan.ts';
 import { blank, diaryFrom, diaryText, printClock } from '../../src/islands/day/diary.ts';
 import { noteOf, withDraft } from '../../src/islands/day/draft.ts';
 import { readPhoto } from '../../src/islands/day/photos.ts';
-import { dayScreens } from '../../src/islands/day/screens.ts';
+import { dayScreens, seconds } from '../../src/islands/day/screens.ts';
 
 const books = resolvedMaterials(materials);
 const day = (texts: Record<string, string>) => {
@@ -30,6 +30,20 @@ describe('the day of a pour', () => {
       'leave',
       'after',
     ]);
+  });
+
+  it('rounds a time that must not be passed down, and one that must be waited up', () => {
+    const told = [3.96, 9.99, 12.7, 99.6, 1234.5].map((value) =>
+      [Math.floor, Math.ceil].map((round) => seconds(value, round)?.replace(/\s/u, ' ')),
+    );
+    expect(told).toEqual([
+      ['3.9 s', '4.0 s'],
+      ['9.9 s', '10.0 s'],
+      ['12 s', '13 s'],
+      ['99 s', '100 s'],
+      ['1234 s', '1235 s'],
+    ]);
+    expect(seconds(undefined, Math.floor)).toBeUndefined();
   });
 
   it('shows the numbers of the plan, and runs its clocks by them', () => {

@@ -212,9 +212,9 @@ export function sweepModel(
 
 /** The share of itself that an answer may be off by its arithmetic, where that is more than a part in a million. */
 const exactness: Readonly<Record<string, number>> = {
-  // After a very short climb the lag is nearly all of the climb, and its series is cut off (`warming/ramp.ts`) where a
-  // term is some 4e-4 of it, 2/(root³ Fo) at the 33rd root; half of that term stands for the rest.
-  'investment/centre-lag': 1e-4,
+  // After a short climb the lag is nearly all of the climb, and its series (`warming/ramp.ts`) leaves out terms below
+  // 1e-8 of the largest, some hundreds of them, and what follows the 33rd root: a part in 100,000 together.
+  'investment/centre-lag': 2e-5,
 };
 
 export function modelKeepsTo(

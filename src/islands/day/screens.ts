@@ -28,6 +28,17 @@ export interface Clock {
 }
 
 /**
+ * A time as the clock beside it runs: in whole seconds, below ten in tenths. One that must not be passed is rounded
+ * down, one that must be waited up.
+ */
+export function seconds(value: unknown, round: (value: number) => number): string | undefined {
+  if (typeof value !== 'number' || !Number.isFinite(value)) return undefined;
+  const places = value < 10 ? 1 : 0;
+  const rounded = round(value * 10 ** places) / 10 ** places;
+  return printQuantity(rounded, 's', { figures: `${Math.trunc(rounded)}`.length + places });
+}
+
+/**
  * The day of a pour from the worked plan: what the plan decided, in the order it is done. A number that does not
  * apply to this plan leaves its screen out. Numbers are said as the shop does; so must the sentences of the result be.
  */
@@ -43,9 +54,7 @@ export function dayScreens(
     const said = habitUnit(home, habit);
     // 1135 °C is not 1140 °C to who stands at the furnace.
     const hot = unit(said).kind === 'temperature' && fromSI(value, said) > 1000;
-    // A time is known to a tenth at best, and the clock beside it counts whole seconds.
-    const figures = home === 's' && value < 100 ? 2 : hot ? 4 : 3;
-    return printQuantity(value, said, { figures });
+    return printQuantity(value, said, { figures: hot ? 4 : 3 });
   };
   const value = (name: string, home: UnitSymbol): string | undefined => print(values[name], home);
   const failing = checks.filter(({ verdict }) => verdict === 'fails');
@@ -126,7 +135,7 @@ export function dayScreens(
       says: [...why('pour-temperature'), ...why('fume')],
       ticks: ['Temperature measured, not guessed', 'Skimmed', 'Mould, path and helper are ready'],
     })),
-    need(value('melt.window', 's'), (number) => ({
+    need(seconds(values['melt.window'], Math.floor), (number) => ({
       id: 'pour',
       title: 'Seconds in hand',
       number,
@@ -142,7 +151,7 @@ export function dayScreens(
       },
     })),
     suction
-      ? need(value('release', 's'), (number) => ({
+      ? need(seconds(values['release'], Math.ceil), (number) => ({
           id: 'hold',
           title: 'Hold the suction',
           number,
@@ -161,7 +170,7 @@ export function dayScreens(
     need(value('last', 's'), () => ({
       id: 'leave',
       title: 'Leave it alone',
-      number: print((values['last'] ?? 0) * 3, 's')!,
+      number: seconds((values['last'] ?? 0) * 3, Math.ceil)!,
       says: [
         `By the sum the last of it is solid after ${value('last', 's')}; three times that is a fair wait, for the sum may be out by two.`,
         'Whole is not cool: sand and flask burn for long after.',

@@ -16,11 +16,10 @@ import type {
   Timed,
 } from '../../workers/part-work.ts';
 import type { FreezingMetal, FreezingMould } from './substances.ts';
-import { readHabit } from '../habit.ts';
 import { SmallEntry } from '../small-entry.tsx';
 import { loadShelf, saveShelf, withPlan } from '../plan/store.ts';
 import { planOf, sectionNames } from './into-plan.ts';
-import { here, lengthFrom, metres, mm, said, startOf } from './said.ts';
+import { habit, here, lengthFrom, metres, mm, said, startOf } from './said.ts';
 import { Cuts, Views } from './views.tsx';
 import '../../styles/part.css';
 
@@ -223,7 +222,7 @@ export function PartFile(props: PartProps) {
   function toPlan(): void {
     if (!opened || !settled || !gated) return;
     const first = { name: 'Lamp shield', texts: {} };
-    const plan = planOf(opened.name, settled, gated, metal, metres(gateWidth) ** 2, readHabit());
+    const plan = planOf(opened.name, settled, gated, metal, metres(gateWidth) ** 2, habit);
     const problem = saveShelf(withPlan(loadShelf(first).shelf, plan));
     if (problem !== undefined) setSaid(problem);
     else location.assign(props.plan);
@@ -690,7 +689,7 @@ function Rows(props: {
 }) {
   const { gated } = props;
   const { sections } = gated;
-  const names = sectionNames(sections, readHabit());
+  const names = sectionNames(sections, habit);
   return (
     <section aria-labelledby="rows">
       <h2 id="rows">What goes into the plan?</h2>

@@ -4,8 +4,11 @@ import { habitUnit } from '../../../calculators/core/shop-units.ts';
 import { fromSI, type UnitSymbol } from '../../../calculators/core/units.ts';
 import { readHabit } from '../habit.ts';
 
+/** As the page was opened: were it changed in another tab meanwhile, a 5 that was typed in mm would stand for inches. */
+export const habit = readHabit();
+
 /** What a unit of home is in this shop. Nothing is said of a part before a file is open, so the page as built needs none. */
-export const here = (home: UnitSymbol): UnitSymbol => habitUnit(home, readHabit());
+export const here = (home: UnitSymbol): UnitSymbol => habitUnit(home, habit);
 
 /** A quantity in SI, in the shop's unit for the one it is said in at home. */
 export const said = (value: number, home: UnitSymbol, fineness?: Fineness): string =>
