@@ -101,10 +101,15 @@ test('a card keeps its last numbers, its size and the habit of units', async ({ 
   const before = await volume.inputValue();
   await volume.fill('77');
   await page.getByRole('button', { name: 'Large' }).click();
-  for (const part of await page.locator('.calculator.large :is(button, select, input):visible').all()) {
-    const box = await part.boundingBox();
-    expect(box?.height, await part.evaluate((element) => element.outerHTML)).toBeGreaterThanOrEqual(56);
-  }
+  // Pressed while the card wakes, it grows a moment later.
+  await expect(async () => {
+    const parts = await page.locator('.calculator.large :is(button, select, input):visible').all();
+    expect(parts.length).toBeGreaterThan(5);
+    for (const part of parts) {
+      const box = await part.boundingBox();
+      expect(box?.height, await part.evaluate((element) => element.outerHTML)).toBeGreaterThanOrEqual(56);
+    }
+  }).toPass({ timeout: 10_000 });
   await page.waitForTimeout(600);
   await page.goto('formulas/');
   await page.goto('formulas/freezing/modulus/');
